@@ -1,0 +1,32 @@
+using static System.FormattableString;
+
+namespace Saponify.Cli;
+
+/// <summary>Reads formula files and prints what is wrong with them in the way compilers do.</summary>
+internal static class FormulaInput
+{
+    /// <summary>The file, or null when it can't be read; then its faults are printed already.</summary>
+    internal static FormulaFile? Read(string path, Pantry pantry, TextReader input, TextWriter errors)
+    {
+        string name = path == "-" ? "standard input" : path;
+        byte[] bytes;
+        try
+        {
+            bytes = path == "-" ? System.Text.Encoding.UTF8.GetBytes(input.ReadToEnd()) : File.ReadAllBytes(path);
+        }
+        catch (Exception fault) when (fault is IOException or UnauthorizedAccessException or NotSupportedException)
+        {
+            errors.WriteLine($"{name}: error: {fault.Message}");
+            return null;
+        }
+        FormulaFile file = FormulaFile.Read(bytes, pantry);
+        foreach (Problem problem in file.Problems)
+            errors.WriteLine(Line(name, "error", problem));
+        foreach (Problem notice in file.Notices)
+            errors.WriteLine(Line(name, "note", notice));
+        return file.Formula is null ? null : file;
+    }
+
+    private static string Line(string name, string kind, Problem problem) =>
+        Invariant($"{name}({problem.Place.Line},{problem.Place.Column}): {kind} {problem.Id}: {problem.Text}{(problem.Expected is null ? "" : "; " + problem.Expected)}");
+}

@@ -1,0 +1,39 @@
+using System.Diagnostics.CodeAnalysis;
+using System.Globalization;
+using System.Runtime.CompilerServices;
+
+namespace Saponify.Internals;
+
+/// <summary>The one place where impossible arguments are refused. Each message says what was found and what would be right.</summary>
+internal static class Guard
+{
+    /// <summary>The largest mass of one line, in grams: a thousand tonnes.</summary>
+    internal const double LargestGrams = 1e9;
+
+    internal static double InRange(double value, double low, double high, string what, string unit, [CallerArgumentExpression(nameof(value))] string? name = null)
+    {
+        if (!(value >= low && value <= high))                    // written so that NaN fails
+            OutOfRange(value, low, high, what, unit, name);
+        return value;
+    }
+
+    internal static string Text(string? value, string what, [CallerArgumentExpression(nameof(value))] string? name = null)
+    {
+        ArgumentNullException.ThrowIfNull(value, name);
+        if (string.IsNullOrWhiteSpace(value))
+            throw new ArgumentException($"{what} must not be blank.", name);
+        return value;
+    }
+
+    internal static T Known<T>(T value, string what, [CallerArgumentExpression(nameof(value))] string? name = null) where T : struct, Enum
+    {
+        if (!Enum.IsDefined(value))
+            throw new ArgumentOutOfRangeException(name, value, $"{what} is none of: {string.Join(", ", Enum.GetNames<T>())}.");
+        return value;
+    }
+
+    [DoesNotReturn]
+    private static void OutOfRange(double value, double low, double high, string what, string unit, string? name) =>
+        throw new ArgumentOutOfRangeException(name, value, string.Create(CultureInfo.InvariantCulture,
+            $"{what} must be a number from {low:G6} to {high:G6} {unit}, but was {value:G17}."));
+}

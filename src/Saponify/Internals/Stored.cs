@@ -1,0 +1,58 @@
+using UnitsNet;
+using UnitsNet.Units;
+
+namespace Saponify.Internals;
+
+/// <summary>
+/// How quantities are stored: one unit inside as a double (grams, degrees Celsius, fraction), checked once at the edge.
+/// The conversion factors are the exact ones of the international yard and pound agreement (1 lb = 453.59237 g).
+/// </summary>
+internal static class Stored
+{
+    internal const double GramsPerOunce = 28.349523125;
+    internal const double GramsPerPound = 453.59237;
+
+    /// <summary>Grams of a mass, from 0 to <see cref="Guard.LargestGrams"/>.</summary>
+    internal static double Grams(Mass mass, string what)
+    {
+        double grams = mass.Unit switch
+        {
+            MassUnit.Gram => mass.Value,
+            MassUnit.Kilogram => mass.Value * 1000,
+            MassUnit.Milligram => mass.Value / 1000,
+            MassUnit.Ounce => mass.Value * GramsPerOunce,
+            MassUnit.Pound => mass.Value * GramsPerPound,
+            _ => mass.Grams,
+        };
+        return Guard.InRange(grams, 0, Guard.LargestGrams, what, "g", nameof(mass));
+    }
+
+    /// <summary>A mass of so many grams in the unit given, for printing in the formula's own unit.</summary>
+    internal static double GramsIn(double grams, MassUnit unit) => unit switch
+    {
+        MassUnit.Gram => grams,
+        MassUnit.Kilogram => grams / 1000,
+        MassUnit.Milligram => grams * 1000,
+        MassUnit.Ounce => grams / GramsPerOunce,
+        MassUnit.Pound => grams / GramsPerPound,
+        _ => Mass.FromGrams(grams).As(unit),
+    };
+
+    internal static double Fraction(Ratio ratio, double low, double high, string what)
+    {
+        double fraction = ratio.Unit != RatioUnit.Percent ? ratio.DecimalFractions
+            : ratio.Value == Math.Floor(ratio.Value) ? ratio.Value / 100 : Decimals.TimesPowerOfTen(ratio.Value, -2);
+        if (!(fraction >= low && fraction <= high))
+            Guard.InRange(fraction * 100, low * 100, high * 100, what, "%", nameof(ratio));
+        return fraction;
+    }
+
+    internal static double Celsius(Temperature temperature, double low, double high, string what)
+    {
+        double celsius = temperature.Unit == TemperatureUnit.DegreeCelsius ? temperature.Value : temperature.DegreesCelsius;
+        return Guard.InRange(celsius, low, high, what, "degrees Celsius", nameof(temperature));
+    }
+
+    /// <summary>A ratio as percent, so that it reads well and gives back the same fraction.</summary>
+    internal static Ratio ToRatio(double fraction) => Ratio.FromDecimalFractions(fraction);
+}

@@ -1,0 +1,23 @@
+using UnitsNet;
+
+namespace Saponify.Internals;
+
+/// <summary>A mass as it was written, with its grams. Equal when the grams are equal: the unit is presentation.</summary>
+internal readonly struct StoredMass : IEquatable<StoredMass>
+{
+    private StoredMass(Mass written, double grams) => (Written, Grams) = (written, grams);
+
+    internal Mass Written { get; }
+
+    internal double Grams { get; }
+
+    internal static StoredMass Of(Mass mass, string what) => new(mass, Stored.Grams(mass, what));
+
+    internal StoredMass Times(double factor, string what) => Of(Mass.From(Written.Value * factor, Written.Unit), what);
+
+    public bool Equals(StoredMass other) => Grams.Equals(other.Grams);
+
+    public override bool Equals(object? obj) => obj is StoredMass other && Equals(other);
+
+    public override int GetHashCode() => Grams.GetHashCode();
+}

@@ -1,0 +1,140 @@
+using System.Globalization;
+using System.Text.Json;
+using Saponify.Internals;
+using UnitsNet;
+
+namespace Saponify;
+
+/// <summary>An object whose members are found by the table. Each getter gives null when the member is missing or wrong; a wrong one is reported.</summary>
+internal sealed class BoundObject(ShapeReader reader, JsonPiece piece, Shape shape, FilePointer pointer, JsonPiece?[] found)
+{
+    private delegate bool Parser<T>(ReadOnlySpan<char> text, out T value, out string? fault);
+
+    internal JsonPiece Piece => piece;
+
+    internal FilePointer Pointer => pointer;
+
+    internal JsonPiece? At(Member member) => found[shape.IndexOf(member.Name)];
+
+    internal bool Has(Member member) => At(member) is not null;
+
+    internal FilePointer PointerTo(Member member) => pointer.Member(member.Name);
+
+    internal void Report(string id, Member member, string text, string? expected = null) =>
+        reader.Report(id, At(member) ?? piece, PointerTo(member), text, expected);
+
+    internal void Notice(string id, Member member, string text, string? expected = null) =>
+        reader.Notice(id, At(member) ?? piece, PointerTo(member), text, expected);
+
+    /// <summary>A text; for a required one that is not blank, and for an id of a line one that can stand in a path.</summary>
+    internal string? Text(Member member)
+    {
+        if (StringOf(member) is not { } text)
+            return null;
+        if (member.Kind == MemberKind.LineId && LineId.Fault(text) is { } fault)
+            Report(ProblemIds.WrongLine, member, $"\"{ShapeReader.Short(text)}\" is no id: it {fault.TrimEnd('.')}");
+        else if (member.Kind != MemberKind.Note && string.IsNullOrWhiteSpace(text))
+            Report(ProblemIds.WrongAmount, member, $"\"{member.Name}\" is blank", member.Wanted);
+        else
+            return text;
+        return null;
+    }
+
+    internal string? Choice(Member member)
+    {
+        if (StringOf(member) is not { } text)
+            return null;
+        if (member.Choices.Contains(text, StringComparer.Ordinal))
+            return text;
+        Report(ProblemIds.UnknownChoice, member, $"\"{ShapeReader.Short(text)}\" is no {member.Name}", member.Wanted);
+        return null;
+    }
+
+    internal bool? Flag(Member member)
+    {
+        if (At(member) is not { } value)
+            return null;
+        if (value.Kind is JsonTokenType.True or JsonTokenType.False)
+            return value.Kind == JsonTokenType.True;
+        reader.WrongType(value, member, PointerTo(member));
+        return null;
+    }
+
+    internal DateOnly? Date(Member member)
+    {
+        if (StringOf(member) is not { } text)
+            return null;
+        if (DateOnly.TryParseExact(text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out DateOnly date))
+            return date;
+        Report(ProblemIds.WrongAmount, member, $"\"{ShapeReader.Short(text)}\" is no date", member.Wanted);
+        return null;
+    }
+
+    internal Mass? Mass(Member member) => Amount<Mass>(member, AmountReader.TryMass, m => m.Grams);
+
+    internal Volume? Volume(Member member) => Amount<Volume>(member, AmountReader.TryVolume, v => v.Milliliters);
+
+    internal Ratio? Percent(Member member) => Amount<Ratio>(member, AmountReader.TryPercent, r => r.DecimalFractions);
+
+    internal Temperature? Temperature(Member member) => Amount<Temperature>(member, AmountReader.TryTemperature, t => t.DegreesCelsius);
+
+    internal Ratio? Parts(Member member) => Amount<Ratio>(member, SpecialAmounts.TryParts, r => r.DecimalFractions);
+
+    internal SaponificationValue? Saponification(Member member) => Amount<SaponificationValue>(member, SpecialAmounts.TrySaponification, v => v.MilligramsKohPerGram);
+
+    internal Purity? Purity(Member member)
+    {
+        if (StringOf(member) is not { } text)
+            return null;
+        if (SpecialAmounts.TryPurity(text, out Purity? purity, out string? fault))
+            return purity;
+        Report(ProblemIds.WrongAmount, member, $"\"{member.Name}\": {fault}", member.Wanted);
+        return null;
+    }
+
+    internal BoundObject? Object(Member member) => At(member) is { } value ? reader.Read(value, member.Shape!, PointerTo(member)) : null;
+
+    /// <summary>The objects of a list; a null stands for one that is no object.</summary>
+    internal List<BoundObject?> List(Member member)
+    {
+        if (At(member) is not { } value)
+            return [];
+        if (value.Kind != JsonTokenType.StartArray)
+        {
+            reader.WrongType(value, member, PointerTo(member));
+            return [];
+        }
+        List<BoundObject?> items = new(value.Items.Count);
+        for (int i = 0; i < value.Items.Count; i++)
+            items.Add(reader.Read(value.Items[i], member.Shape!, PointerTo(member).Item(i)));
+        return items;
+    }
+
+    private string? StringOf(Member member)
+    {
+        if (At(member) is not { } value)
+            return null;
+        if (value.Kind == JsonTokenType.String)
+            return value.Text;
+        reader.WrongType(value, member, PointerTo(member));
+        return null;
+    }
+
+    private T? Amount<T>(Member member, Parser<T> parse, Func<T, double> size) where T : struct
+    {
+        if (StringOf(member) is not { } text)
+            return null;
+        if (!parse(text, out T value, out string? fault))
+        {
+            Report(ProblemIds.WrongAmount, member, $"\"{member.Name}\": {fault}", member.Wanted);
+            return null;
+        }
+        double at = size(value);
+        if (at >= member.Low && at <= member.High)
+            return value;
+        double scale = member.Kind == MemberKind.Percent ? 100 : 1;
+        Report(ProblemIds.OutOfRange, member, $"\"{ShapeReader.Short(text)}\" is out of range",
+            $"{member.Name} goes from {Internals.Text.Exact(member.Low * scale)} to {Internals.Text.Exact(member.High * scale)} {member.RangeUnit}");
+        return null;
+    }
+}

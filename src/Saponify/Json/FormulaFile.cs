@@ -1,0 +1,92 @@
+using System.Text;
+
+namespace Saponify;
+
+/// <summary>
+/// A formula file: JSON by the format <c>saponify-formula/1</c>, read strictly, with every fault of meaning at its place. Immutable,
+/// thread-safe.
+/// </summary>
+/// <remarks>
+/// Ids of problems: SFY1001 syntax, 1002 unknown member, 1003 duplicate member, 1004 missing member, 1005 wrong type, 1006 no amount of
+/// the kind wanted, 1007 out of range, 1008 unknown material, 1009 unknown word, 1010 members that exclude each other, 1011 shares that
+/// don't add up, 1012 another format, 1013 id of a line, 1014 too large, 1017 no density. Ids of notices: 1015 other saponification value
+/// than the tables, 1016 volume converted.
+/// </remarks>
+public sealed class FormulaFile
+{
+    /// <summary>The largest file that is read, in bytes: 1 MB.</summary>
+    public const int LargestBytes = 1_000_000;
+
+    private readonly byte[] _utf8;
+    private readonly JsonPiece? _root;
+
+    private FormulaFile(byte[] utf8, JsonPiece? root, Formula? formula, ValueList<Problem> problems, ValueList<Problem> notices)
+    {
+        _utf8 = utf8;
+        _root = root;
+        Formula = formula;
+        Problems = problems;
+        Notices = notices;
+    }
+
+    /// <summary>The formula; null when the file has problems: a file is never half-understood.</summary>
+    public Formula? Formula { get; }
+
+    /// <summary>What is wrong, in the order of the file: all faults of meaning, or the first of syntax. Empty when there is a formula.</summary>
+    public ValueList<Problem> Problems { get; }
+
+    /// <summary>What is worth knowing and does not hinder: figures that differ from the tables, volumes that were converted.</summary>
+    public ValueList<Problem> Notices { get; }
+
+    /// <summary>Reads a formula file. Faults are in <see cref="Problems"/>, never exceptions.</summary>
+    /// <param name="utf8">The bytes of the file, UTF-8, with or without a byte order mark, at most <see cref="LargestBytes"/>.</param>
+    /// <param name="pantry">Where its materials are looked up.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="pantry"/> is null.</exception>
+    public static FormulaFile Read(ReadOnlySpan<byte> utf8, Pantry pantry)
+    {
+        ArgumentNullException.ThrowIfNull(pantry);
+        if (utf8.Length > LargestBytes)
+            return Failed([], new(ProblemIds.TooLarge, new(1, 1, 0, 0), "", FormattableString.Invariant($"the file has {utf8.Length} bytes"), FormattableString.Invariant($"a formula file has at most {LargestBytes}")));
+        byte[] copy = utf8.ToArray();
+        if (JsonPiece.Parse(copy, out int offset, out string? fault) is not { } root)
+            return Failed(copy, new(ProblemIds.Syntax, Place.At(copy, offset, 0), "", fault!, null));
+        ShapeReader reader = new(copy);
+        Formula? formula = new FormulaBinder(reader, pantry).Bind(root);
+        return new(copy, root, formula, Sorted(reader.Problems), Sorted(reader.Notices));
+    }
+
+    /// <summary>Reads a formula file from text.</summary>
+    /// <param name="json">The text.</param>
+    /// <param name="pantry">Where its materials are looked up.</param>
+    /// <exception cref="ArgumentNullException">A null argument.</exception>
+    public static FormulaFile Read(string json, Pantry pantry)
+    {
+        ArgumentNullException.ThrowIfNull(json);
+        return Read(Encoding.UTF8.GetBytes(json), pantry);
+    }
+
+    /// <summary>Writes a formula as a file: UTF-8, LF, every amount in the unit it was written in. Read again, it gives an equal formula.</summary>
+    /// <param name="formula">The formula.</param>
+    /// <param name="pantry">The tables it rests on; the file states their version.</param>
+    /// <exception cref="ArgumentNullException">A null argument.</exception>
+    public static byte[] Write(Formula formula, Pantry pantry)
+    {
+        ArgumentNullException.ThrowIfNull(formula);
+        ArgumentNullException.ThrowIfNull(pantry);
+        return FormulaWriter.Write(formula, pantry);
+    }
+
+    /// <summary>Where a place of the formula stands in the file; null when the file does not write it.</summary>
+    /// <param name="path">The place.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="path"/> is null.</exception>
+    public Place? Locate(FormulaPath path)
+    {
+        ArgumentNullException.ThrowIfNull(path);
+        return _root?.Find(path.ToJsonPointer()) is { } piece ? Place.At(_utf8, piece.Start, piece.Length) : null;
+    }
+
+    private static FormulaFile Failed(byte[] utf8, Problem problem) => new(utf8, null, null, [problem], default);
+
+    private static ValueList<Problem> Sorted(List<Problem> problems) =>
+        [.. problems.OrderBy(p => p.Place.Offset).ThenBy(p => p.Id, StringComparer.Ordinal).ThenBy(p => p.Pointer, StringComparer.Ordinal)];
+}

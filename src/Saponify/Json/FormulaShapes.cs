@@ -1,0 +1,63 @@
+namespace Saponify;
+
+/// <summary>The table of members of the formula file: what may stand where, in which range. Reader, writer and schema follow it.</summary>
+internal static class FormulaShapes
+{
+    internal const string Format = "saponify-formula/1";
+
+    internal static readonly Member Line = new("line", MemberKind.LineId, "Id of the line, unique in its list; the material's id when left out.");
+    internal static readonly Member Mass = new("mass", MemberKind.Mass, "Mass with unit: g, kg, mg, oz, lb.") { Low = 0, High = 1e9 };
+    internal static readonly Member Volume = new("volume", MemberKind.Volume, "Volume with unit, in place of the mass; converted by the density on file.") { Low = 0, High = 1e9 };
+
+    internal static readonly Member LotName = new("name", MemberKind.Text, "Number or name of the lot.") { Required = true };
+    internal static readonly Member LotSource = new("source", MemberKind.Text, "Where its figures come from.") { Required = true };
+    internal static readonly Member LotSaponification = new("saponificationValue", MemberKind.Saponification, "The lot's own saponification value; it beats the table.") { Low = 0, High = 1000 };
+    internal static readonly Member LotDate = new("date", MemberKind.Date, "Date of the certificate.");
+    internal static readonly Shape Lot = new("lot", "One delivery of a fat.", [LotName, LotSource, LotSaponification, LotDate]);
+
+    internal static readonly Member FatId = new("fat", MemberKind.Text, "Id or alias of the fat.") { Required = true };
+    internal static readonly Member FatStage = new("stage", MemberKind.Choice, "When it goes in: the fat pot when left out, trace for a late fat.") { Choices = ["fats", "trace"] };
+    internal static readonly Member FatSaponification = new("saponificationValue", MemberKind.Saponification, "The value that was used when the file was written; if the tables differ now, the lower one is taken.") { Low = 0, High = 1000 };
+    internal static readonly Member FatLot = new("lot", MemberKind.Object, "The lot, with figures of its own.") { Shape = Lot };
+    internal static readonly Shape Fat = new("fatLine", "One fat.", [Line, FatId, Mass, Volume, FatStage, FatSaponification, FatLot]);
+
+    internal static readonly Member Superfat = new("superfat", MemberKind.Percent, "Superfat wanted, as a share of the lye demand; left out when the alkali is weighed already.") { Low = -1, High = 1 };
+    internal static readonly Member SuperfatOf = new("of", MemberKind.Choice, "Which fat the superfat is counted against; all fat when left out.") { Choices = ["allFat", "listedFats"] };
+    internal static readonly Member AlkaliId = new("alkali", MemberKind.Choice, "Which alkali.") { Required = true, Choices = ["sodium-hydroxide", "potassium-hydroxide", "sodium-hydroxide-solution", "potassium-hydroxide-solution"] };
+    internal static readonly Member Purity = new("purity", MemberKind.Purity, "Purity of the solid or strength of the solution, by mass.") { Required = true, Low = 1e-6, High = 1 };
+    internal static readonly Member BoundWater = new("boundWater", MemberKind.Percent, "Water in the alkali as weighed, when it is not simply the rest.") { Low = 0, High = 1 };
+    internal static readonly Member ShareOfHydroxide = new("shareOfHydroxide", MemberKind.Percent, "Share of several alkalis, of the hydroxide.") { Low = 0, High = 1 };
+    internal static readonly Member ShareOfMass = new("shareOfMass", MemberKind.Percent, "Share of several alkalis, of the mass as weighed.") { Low = 0, High = 1 };
+    internal static readonly Shape Alkali = new("alkaliLine", "One alkali.", [Line, AlkaliId, Purity, BoundWater, ShareOfHydroxide, ShareOfMass, Mass]);
+    internal static readonly Member Alkalis = new("alkalis", MemberKind.List, "The alkalis, with shares if there are several, or each with its mass when weighed already.") { Required = true, Shape = Alkali };
+    internal static readonly Shape AlkaliPlan = new("alkaliPlan", "How the alkali is decided.", [Superfat, SuperfatOf, Alkalis]);
+
+    internal static readonly Member LyeConcentration = new("lyeConcentration", MemberKind.Percent, "Pure alkali/(pure alkali + all water).") { Low = 0.01, High = 0.95 };
+    internal static readonly Member WaterToAlkali = new("waterToAlkali", MemberKind.Parts, "Parts of all water to one part of pure alkali.") { Low = 0.05, High = 100 };
+    internal static readonly Member WaterToFats = new("waterToFats", MemberKind.Percent, "All water as a share of the listed fats.") { Low = 0, High = 10 };
+    internal static readonly Member TotalWater = new("totalWater", MemberKind.Mass, "All water.") { Low = 0, High = 1e9 };
+    internal static readonly Member LiquidId = new("liquid", MemberKind.Text, "Id or alias of the liquid.") { Required = true };
+    internal static readonly Member Temperature = new("temperature", MemberKind.Temperature, "How warm it goes in.") { Low = -80, High = 100 };
+    internal static readonly Member Frozen = new("frozen", MemberKind.Flag, "True when it goes in frozen.");
+    internal static readonly Shape Liquid = new("liquidLine", "One liquid.", [Line, LiquidId, Mass, Volume, Temperature, Frozen]);
+    internal static readonly Member LyeLiquid = new("lyeLiquid", MemberKind.Object, "What the alkali is dissolved in; plain water when left out. With a mass or volume it is weighed already and no water rule may stand beside it.") { Shape = Liquid };
+    internal static readonly Member HeldBack = new("heldBack", MemberKind.List, "Liquids that join later.") { Shape = Liquid };
+    internal static readonly Shape Liquids = new("liquidPlan", "How much water, what the alkali is dissolved in, what is held back. One water rule, or a weighed lye liquid.",
+        [LyeConcentration, WaterToAlkali, WaterToFats, TotalWater, LyeLiquid, HeldBack]);
+
+    internal static readonly Member AdditiveId = new("additive", MemberKind.Text, "Id or alias of the additive.") { Required = true };
+    internal static readonly Member OfFats = new("ofFats", MemberKind.Percent, "Share of the mass of the listed fats.") { Low = 0, High = 10 };
+    internal static readonly Member Amount = new("amount", MemberKind.Choice, "Says that the amount is not known yet.") { Choices = ["unknown"] };
+    internal static readonly Member AdditiveStage = new("stage", MemberKind.Choice, "When it goes in; the additive's usual stage when left out.") { Choices = ["lyeLiquid", "fats", "trace", "top"] };
+    internal static readonly Shape Additive = new("additiveLine", "One additive, with a mass, a share of the fats, or an amount that is unknown.", [Line, AdditiveId, Mass, OfFats, Amount, AdditiveStage]);
+
+    internal static readonly Member FormatMember = new("format", MemberKind.Text, $"Always {Format}.") { Required = true };
+    internal static readonly Member WrittenBy = new("writtenBy", MemberKind.Note, "Program that wrote the file.");
+    internal static readonly Member Data = new("data", MemberKind.Note, "Version of the reference tables that the figures come from.");
+    internal static readonly Member Name = new("name", MemberKind.Text, "Name of the formula.") { Required = true };
+    internal static readonly Member Fats = new("fats", MemberKind.List, "The listed fats.") { Required = true, Shape = Fat };
+    internal static readonly Member AlkaliMember = new("alkali", MemberKind.Object, "How the alkali is decided.") { Required = true, Shape = AlkaliPlan };
+    internal static readonly Member LiquidsMember = new("liquids", MemberKind.Object, "How the liquid is decided.") { Required = true, Shape = Liquids };
+    internal static readonly Member Additives = new("additives", MemberKind.List, "Everything else.") { Shape = Additive };
+    internal static readonly Shape Formula = new("formula", "A soap formula.", [FormatMember, WrittenBy, Data, Name, Fats, AlkaliMember, LiquidsMember, Additives]);
+}

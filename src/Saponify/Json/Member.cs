@@ -1,0 +1,44 @@
+namespace Saponify;
+
+/// <summary>One member of the formula file. The table of them (<see cref="FormulaShapes"/>) drives reader, writer and schema.</summary>
+internal sealed record Member(string Name, MemberKind Kind, string Description)
+{
+    internal bool Required { get; init; }
+
+    /// <summary>Least and greatest value, in the unit of <see cref="RangeUnit"/>; they are those of the constructors.</summary>
+    internal double Low { get; init; } = double.NegativeInfinity;
+
+    internal double High { get; init; } = double.PositiveInfinity;
+
+    internal string[] Choices { get; init; } = [];
+
+    internal Shape? Shape { get; init; }
+
+    internal string RangeUnit => Kind switch
+    {
+        MemberKind.Mass => "g",
+        MemberKind.Volume => "mL",
+        MemberKind.Percent or MemberKind.Purity => "%",
+        MemberKind.Temperature => "°C",
+        MemberKind.Saponification => "mg KOH/g",
+        _ => "parts",
+    };
+
+    /// <summary>What would be right here.</summary>
+    internal string Wanted => Kind switch
+    {
+        MemberKind.Mass => "write a mass such as \"420 g\" or \"14.5 oz\"",
+        MemberKind.Volume => "write a volume such as \"250 mL\" or \"8 fl oz\"",
+        MemberKind.Percent => "write a share such as \"6 %\"",
+        MemberKind.Parts => "write parts of water to one part of pure alkali such as \"2.2 : 1\"",
+        MemberKind.Temperature => "write a temperature such as \"38 °C\" or \"100 °F\"",
+        MemberKind.Saponification => "write a saponification value such as \"192.4 mg KOH/g\" or \"0.1372 g NaOH/g\"",
+        MemberKind.Purity => "write a purity such as \"98 %\", \"97 to 100 %\" or \"at least 85 %\"",
+        MemberKind.Date => "write a date such as \"2026-11-25\"",
+        MemberKind.Flag => "write true or false",
+        MemberKind.Object => "write an object { ... }",
+        MemberKind.List => "write a list [ ... ]",
+        MemberKind.Choice => "write one of: " + string.Join(", ", Choices.Select(c => $"\"{c}\"")),
+        _ => "write a text",
+    };
+}

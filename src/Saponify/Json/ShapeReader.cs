@@ -1,0 +1,78 @@
+using System.Globalization;
+using System.Text.Json;
+using Saponify.Internals;
+using UnitsNet;
+
+namespace Saponify;
+
+/// <summary>Reads pieces by their shapes and reports every fault of meaning with its place.</summary>
+internal sealed class ShapeReader(byte[] utf8)
+{
+    /// <summary>After so many problems the rest is noise.</summary>
+    private const int MostProblems = 1000;
+
+    internal List<Problem> Problems { get; } = [];
+
+    internal List<Problem> Notices { get; } = [];
+
+    internal void Report(string id, int start, int length, FilePointer pointer, string text, string? expected = null)
+    {
+        if (Problems.Count < MostProblems)
+            Problems.Add(new(id, Place.At(utf8, start, length), pointer.ToString(), text, expected));
+    }
+
+    internal void Report(string id, JsonPiece piece, FilePointer pointer, string text, string? expected = null) =>
+        Report(id, piece.Start, piece.Length, pointer, text, expected);
+
+    internal void Notice(string id, JsonPiece piece, FilePointer pointer, string text, string? expected = null) =>
+        Notices.Add(new(id, Place.At(utf8, piece.Start, piece.Length), pointer.ToString(), text, expected));
+
+    /// <summary>The members of an object by the table, checked for unknown, duplicate and missing ones and for their types; null when it is no object.</summary>
+    internal BoundObject? Read(JsonPiece piece, Shape shape, FilePointer pointer)
+    {
+        if (piece.Kind != JsonTokenType.StartObject)
+        {
+            Report(ProblemIds.WrongType, piece, pointer, $"{shape.Name} is {piece.KindName}", "write an object { ... }");
+            return null;
+        }
+        var found = new JsonPiece?[shape.Members.Length];
+        HashSet<string>? unknown = null;
+        foreach ((string name, int start, int length, JsonPiece value) in piece.Members)
+        {
+            int index = shape.IndexOf(name);
+            FilePointer at = pointer.Member(name);
+            if (index < 0)
+            {
+                if ((unknown ??= new(StringComparer.Ordinal)).Add(name))
+                    Report(ProblemIds.UnknownMember, start, length, at, $"there is no member \"{Short(name)}\" here", Suggest(name, shape));
+                else
+                    Report(ProblemIds.DuplicateMember, start, length, at, $"\"{Short(name)}\" stands twice");
+            }
+            else if (found[index] is not null)
+            {
+                Report(ProblemIds.DuplicateMember, start, length, at, $"\"{name}\" stands twice", "keep one of them");
+            }
+            else
+            {
+                found[index] = value;
+            }
+        }
+        for (int i = 0; i < found.Length; i++)
+        {
+            if (found[i] is null && shape.Members[i].Required)
+                Report(ProblemIds.MissingMember, piece.Start, 1, pointer.Member(shape.Members[i].Name), $"\"{shape.Members[i].Name}\" is missing", shape.Members[i].Wanted);
+        }
+        return new(this, piece, shape, pointer, found);
+    }
+
+    internal void WrongType(JsonPiece piece, Member member, FilePointer pointer) =>
+        Report(ProblemIds.WrongType, piece, pointer, $"\"{member.Name}\" is {piece.KindName}", member.Wanted);
+
+    private static string Suggest(string name, Shape shape)
+    {
+        ValueList<string> near = Nearest.To(name, shape.Members.Select(m => m.Name), n => n);
+        return near.Count > 0 ? $"did you mean \"{near[0]}\"?" : "known here: " + string.Join(", ", shape.Members.Select(m => m.Name));
+    }
+
+    internal static string Short(string text) => text.Length <= 60 ? text : string.Concat(text.AsSpan(0, 60), "...");
+}
