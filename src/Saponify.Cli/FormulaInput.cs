@@ -1,3 +1,4 @@
+using System.CommandLine.Parsing;
 using static System.FormattableString;
 
 namespace Saponify.Cli;
@@ -25,6 +26,16 @@ internal static class FormulaInput
         foreach (Problem notice in file.Notices)
             errors.WriteLine(Line(name, "note", notice));
         return file.Formula is null ? null : file;
+    }
+
+    /// <summary>An option that does not exist would otherwise pass for a file.</summary>
+    internal static void RefuseOptions(ArgumentResult files)
+    {
+        foreach (Token token in files.Tokens)
+        {
+            if (token.Value.Length > 1 && token.Value[0] == '-')
+                files.AddError($"There is no option {token.Value}. See --help.");
+        }
     }
 
     private static string Line(string name, string kind, Problem problem) =>

@@ -9,26 +9,27 @@ internal static class PlanCommand
 {
     private static readonly (string Text, MassUnit Unit)[] s_units = [("g", MassUnit.Gram), ("kg", MassUnit.Kilogram), ("oz", MassUnit.Ounce), ("lb", MassUnit.Pound)];
 
-    internal static Command Make()
+    internal static Command Make(TextReader input)
     {
         Argument<string[]> files = new("FILE") { Description = "Formula files (JSON); - reads standard input.", Arity = ArgumentArity.OneOrMore };
+        files.Validators.Add(FormulaInput.RefuseOptions);
         Option<string> unit = new("--unit", "-u") { Description = "Print all masses in this unit instead of the formula's own." };
         unit.AcceptOnlyFromAmong([.. s_units.Select(u => u.Text)]);
         Option<string> output = new("--output", "-o") { Description = "text for people, json for programs.", DefaultValueFactory = _ => "text" };
         output.AcceptOnlyFromAmong("text", "json");
         Command command = new("plan", "What to weigh for a formula: by vessel, with the superfats, who takes up lye, and cautions.") { files, unit, output };
-        command.SetAction(result => Run(result, result.GetValue(files)!, result.GetValue(unit), result.GetValue(output) == "json"));
+        command.SetAction(result => Run(result, input, result.GetValue(files)!, result.GetValue(unit), result.GetValue(output) == "json"));
         return command;
     }
 
-    private static int Run(ParseResult result, string[] files, string? unit, bool json)
+    private static int Run(ParseResult result, TextReader input, string[] files, string? unit, bool json)
     {
         TextWriter print = result.InvocationConfiguration.Output, errors = result.InvocationConfiguration.Error;
         int exit = ExitCode.Fine;
         bool first = true;
         foreach (string path in files)
         {
-            if (FormulaInput.Read(path, Pantry.Reference, Console.In, errors)?.Formula is not { } formula)
+            if (FormulaInput.Read(path, Pantry.Reference, input, errors)?.Formula is not { } formula)
             {
                 exit = ExitCode.Unreadable;
                 continue;

@@ -60,16 +60,16 @@ internal static class AmountReader
     internal static bool TryPercent(ReadOnlySpan<char> text, out Ratio ratio, out string? fault)
     {
         ratio = default;
-        if (!TryNumber(text, out double number, out ReadOnlySpan<char> rest, out fault))
+        if (!TryNumber(text, -2, out double fraction, out ReadOnlySpan<char> rest, out fault))
             return false;
         if (!UnitTable.TryFind(UnitTable.Ratio, rest, out _))
         {
             fault = rest.IsEmpty
-                ? $"a share needs the sign %: is {Text.Exact(number)} % meant, or {Text.Exact(number * 100)} %?"
+                ? $"a share needs the sign %: is {Text.Number(fraction * 100)} % meant, or {Text.Number(fraction * 10_000)} %?"
                 : WrongUnit(rest, "%", "");
             return false;
         }
-        ratio = Ratio.FromDecimalFractions(Decimals.TimesPowerOfTen(number, -2));
+        ratio = Ratio.FromDecimalFractions(fraction);
         return true;
     }
 
@@ -78,7 +78,11 @@ internal static class AmountReader
         UnitTable.TryFind(UnitTable.Volume, TryNumber(text, out _, out ReadOnlySpan<char> rest, out _) ? rest : text, out _);
 
     /// <summary>A number at the start of a text: sign, digits, a decimal point, an exponent. What follows is given back trimmed.</summary>
-    internal static bool TryNumber(ReadOnlySpan<char> text, out double number, out ReadOnlySpan<char> rest, out string? fault)
+    internal static bool TryNumber(ReadOnlySpan<char> text, out double number, out ReadOnlySpan<char> rest, out string? fault) =>
+        TryNumber(text, 0, out number, out rest, out fault);
+
+    /// <summary>The same times a power of ten, rounded once.</summary>
+    private static bool TryNumber(ReadOnlySpan<char> text, int power, out double number, out ReadOnlySpan<char> rest, out string? fault)
     {
         text = text.Trim();
         int end = NumberLength(text);
@@ -96,7 +100,7 @@ internal static class AmountReader
             fault = $"\"{Shown(text)}\" is ambiguous: write the decimals after a point and no thousands separator, for example 1234.5";
             return false;
         }
-        if (!Decimals.TryParse(text[..end], 0, out number)
+        if (!Decimals.TryParse(text[..end], power, out number)
             || !double.IsFinite(number))
         {
             fault = $"\"{Shown(text)}\" is not a number that can be computed with";

@@ -6,7 +6,7 @@ using UnitsNet;
 namespace Saponify;
 
 /// <summary>An object whose members are found by the table. Each getter gives null when the member is missing or wrong; a wrong one is reported.</summary>
-internal sealed class BoundObject(ShapeReader reader, JsonPiece piece, Shape shape, FilePointer pointer, JsonPiece?[] found)
+internal sealed class BoundObject(ShapeReader reader, JsonPiece piece, Shape shape, FilePointer pointer, JsonPiece?[] found, ulong misspelt)
 {
     private delegate bool Parser<T>(ReadOnlySpan<char> text, out T value, out string? fault);
 
@@ -17,6 +17,9 @@ internal sealed class BoundObject(ShapeReader reader, JsonPiece piece, Shape sha
     internal JsonPiece? At(Member member) => found[shape.IndexOf(member.Name)];
 
     internal bool Has(Member member) => At(member) is not null;
+
+    /// <summary>True when the member is there, under its name or a misspelt one that is reported already.</summary>
+    internal bool IsMeant(Member member) => Has(member) || (misspelt >> shape.IndexOf(member.Name) & 1) != 0;
 
     internal FilePointer PointerTo(Member member) => pointer.Member(member.Name);
 

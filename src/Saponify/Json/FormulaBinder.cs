@@ -92,7 +92,7 @@ internal sealed class FormulaBinder(ShapeReader reader, Pantry pantry)
         List<Alkali?> alkalis = [.. items.Select(OneAlkali)];
         if (plan.At(S.Alkalis) is { Items.Count: 0 })
             plan.Report(ProblemIds.MissingMember, S.Alkalis, "no alkali is listed", "list at least one");
-        AlkaliPlan? result = plan.Has(S.Superfat)
+        AlkaliPlan? result = plan.IsMeant(S.Superfat)
             ? Target(plan, superfat, basis, items, alkalis)
             : Weighed(plan, basis, items, alkalis);
         return reader.Problems.Count == before ? result : null;
@@ -113,7 +113,7 @@ internal sealed class FormulaBinder(ShapeReader reader, Pantry pantry)
             Ratio? ofHydroxide = item.Percent(S.ShareOfHydroxide), ofMass = item.Percent(S.ShareOfMass);
             if (!item.Has(S.ShareOfHydroxide) && !item.Has(S.ShareOfMass))
             {
-                if (items.Count > 1)
+                if (items.Count > 1 && !item.IsMeant(S.ShareOfHydroxide) && !item.IsMeant(S.ShareOfMass))
                     item.Report(ProblemIds.MissingMember, S.ShareOfHydroxide, "several alkalis need shares", "write shareOfHydroxide or shareOfMass for each");
                 ofHydroxide = Ratio.FromPercent(100);
             }
@@ -153,7 +153,7 @@ internal sealed class FormulaBinder(ShapeReader reader, Pantry pantry)
                 if (item.Has(share))
                     item.Report(ProblemIds.Conflict, share, "a share stands beside a weighed alkali", "write the superfat, or the mass of each alkali");
             }
-            if (!item.Has(S.Mass))
+            if (!item.IsMeant(S.Mass))
                 item.Report(ProblemIds.MissingMember, S.Mass, "neither a superfat nor the mass of this alkali is given", "write the superfat wanted, or what was weighed");
             if (item.Mass(S.Mass) is not { } mass || alkalis[i] is not { } alkali)
                 continue;
@@ -203,7 +203,7 @@ internal sealed class FormulaBinder(ShapeReader reader, Pantry pantry)
         bool weighed = lye is not null && (lye.Has(S.Mass) || lye.Has(S.Volume));
         if (weighed && given.Length > 0)
             lye!.Report(ProblemIds.Conflict, lye.Has(S.Mass) ? S.Mass : S.Volume, $"the lye liquid is weighed and \"{given[0].Name}\" is given as well", "keep one of them");
-        if (!weighed && given.Length == 0)
+        if (!weighed && !rules.Any(plan.IsMeant))
         {
             plan.Report(ProblemIds.MissingMember, S.LyeConcentration, "nothing says how much liquid",
                 "write one of lyeConcentration, waterToAlkali, waterToFats, totalWater, or the mass of the lyeLiquid");
@@ -273,7 +273,7 @@ internal sealed class FormulaBinder(ShapeReader reader, Pantry pantry)
         string? stage = line.Choice(S.AdditiveStage);
         string? id = line.Text(S.Line);
         Member[] given = [.. new[] { S.Mass, S.OfFats, S.Amount }.Where(line.Has)];
-        if (given.Length == 0)
+        if (!line.IsMeant(S.Mass) && !line.IsMeant(S.OfFats) && !line.IsMeant(S.Amount))
             line.Report(ProblemIds.MissingMember, S.Mass, "nothing says how much", "write a mass, ofFats, or \"amount\": \"unknown\"");
         if (given.Length > 1)
             line.Report(ProblemIds.Conflict, given[1], $"\"{given[1].Name}\" stands beside \"{given[0].Name}\"", "keep one of them");
@@ -302,7 +302,7 @@ internal sealed class FormulaBinder(ShapeReader reader, Pantry pantry)
         where T : class where TPortion : class
     {
         (Mass? mass, Volume? volume) = (line.Mass(S.Mass), line.Volume(S.Volume));
-        if (!line.Has(S.Mass) && !line.Has(S.Volume))
+        if (!line.IsMeant(S.Mass) && !line.IsMeant(S.Volume))
             line.Report(ProblemIds.MissingMember, S.Mass, "nothing says how much", "write a mass such as \"420 g\"");
         if (line.Has(S.Mass) && line.Has(S.Volume))
             line.Report(ProblemIds.Conflict, S.Volume, "a volume stands beside a mass", "keep one of them; the mass is the safer one");

@@ -37,6 +37,7 @@ internal sealed class ShapeReader(byte[] utf8)
         }
         var found = new JsonPiece?[shape.Members.Length];
         HashSet<string>? unknown = null;
+        ulong meantOnes = 0;                                  // members that are there under a misspelt name: one fault, one finding
         foreach ((string name, int start, int length, JsonPiece value) in piece.Members)
         {
             int index = shape.IndexOf(name);
@@ -44,7 +45,12 @@ internal sealed class ShapeReader(byte[] utf8)
             if (index < 0)
             {
                 if ((unknown ??= new(StringComparer.Ordinal)).Add(name))
-                    Report(ProblemIds.UnknownMember, start, length, at, $"there is no member \"{Short(name)}\" here", Suggest(name, shape));
+                {
+                    string? meant = Meant(name, shape);
+                    meantOnes |= meant is null ? 0 : 1UL << shape.IndexOf(meant);
+                    Report(ProblemIds.UnknownMember, start, length, at, $"there is no member \"{Short(name)}\" here",
+                        meant is null ? "known here: " + string.Join(", ", shape.Members.Select(m => m.Name)) : $"did you mean \"{meant}\"?");
+                }
                 else
                     Report(ProblemIds.DuplicateMember, start, length, at, $"\"{Short(name)}\" stands twice");
             }
@@ -59,19 +65,19 @@ internal sealed class ShapeReader(byte[] utf8)
         }
         for (int i = 0; i < found.Length; i++)
         {
-            if (found[i] is null && shape.Members[i].Required)
+            if (found[i] is null && shape.Members[i].Required && (meantOnes >> i & 1) == 0)
                 Report(ProblemIds.MissingMember, piece.Start, 1, pointer.Member(shape.Members[i].Name), $"\"{shape.Members[i].Name}\" is missing", shape.Members[i].Wanted);
         }
-        return new(this, piece, shape, pointer, found);
+        return new(this, piece, shape, pointer, found, meantOnes);
     }
 
     internal void WrongType(JsonPiece piece, Member member, FilePointer pointer) =>
         Report(ProblemIds.WrongType, piece, pointer, $"\"{member.Name}\" is {piece.KindName}", member.Wanted);
 
-    private static string Suggest(string name, Shape shape)
+    private static string? Meant(string name, Shape shape)
     {
         ValueList<string> near = Nearest.To(name, shape.Members.Select(m => m.Name), n => n);
-        return near.Count > 0 ? $"did you mean \"{near[0]}\"?" : "known here: " + string.Join(", ", shape.Members.Select(m => m.Name));
+        return near.Count > 0 ? near[0] : null;
     }
 
     internal static string Short(string text) => text.Length <= 60 ? text : string.Concat(text.AsSpan(0, 60), "...");

@@ -18,7 +18,7 @@ public sealed record Fat
     /// <param name="name">Name for people; not blank.</param>
     /// <param name="fatClass">What it is chemically.</param>
     /// <param name="figures">Its published figures.</param>
-    /// <exception cref="ArgumentException">A blank text.</exception>
+    /// <exception cref="ArgumentException">A blank text, or a profile without sources.</exception>
     /// <exception cref="ArgumentNullException">A null argument.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="fatClass"/> is none of the three.</exception>
     public Fat(string id, string name, FatClass fatClass, FatFigures figures)
@@ -29,6 +29,8 @@ public sealed record Fat
     private Fat(string id, string name, FatClass fatClass, FatFigures figures, Lot? lot)
     {
         ArgumentNullException.ThrowIfNull(figures);
+        if (figures.Profile is not null && figures.ProfileSources.Count == 0)
+            throw new ArgumentException("A profile needs its sources.", nameof(figures));
         Id = LineId.Check(id, "The id of a fat");
         Name = Guard.Text(name, "The name of a fat");
         Class = Guard.Known(fatClass, "The class of a fat");

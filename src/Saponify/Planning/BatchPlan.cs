@@ -39,8 +39,8 @@ public sealed class BatchPlan
     /// <summary>The liquid to dissolve the alkali in; null with obstacles, or when a bought solution needs none.</summary>
     public LiquidPortion? LyeLiquid => Balance.CanBeWeighed && Balance.LyeLiquidGrams > 0 ? PlanTables.LyeLiquid(this) : null;
 
-    /// <summary>The additives with their masses, percent doses worked out; an unknown amount stays unknown.</summary>
-    public ValueList<AdditivePortion> Additives => new(_additives ??= PlanTables.Additives(Formula));
+    /// <summary>The additives with their masses, percent doses worked out; an unknown amount stays unknown. With obstacles as they stand in the formula.</summary>
+    public ValueList<AdditivePortion> Additives => Balance.CanBeWeighed ? new(_additives ??= PlanTables.Additives(Formula)) : Formula.Additives;
 
     /// <summary>Who takes up lye. Fats, late fats, fat in liquids and additives, acids, less the superfat: adds up to the alkali supplied.</summary>
     public ValueList<LyeUptake> LyeUptake => new(_uptake ??= PlanTables.LyeUptake(this));

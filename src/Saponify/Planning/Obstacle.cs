@@ -15,7 +15,7 @@ public sealed record Obstacle
 
     /// <summary>True when <see cref="Of"/> would find nothing; without allocating, and apart from the water rule.</summary>
     internal static bool None(Formula formula, in LyeBalance balance, AlkaliMix mix) =>
-        !LacksFat(balance) && !LacksWater(balance, mix) && !AcidExceeds(balance) && !formula.LacksSaponification;
+        !IsTooLarge(balance) && !LacksFat(balance) && !LacksWater(balance, mix) && !AcidExceeds(balance) && !formula.LacksSaponification;
 
     internal static ValueList<Obstacle> Of(Formula formula, in LyeBalance balance, bool ruleCanBeMet)
     {
@@ -29,6 +29,8 @@ public sealed record Obstacle
                     + "give the lot's own value from the supplier's certificate."));
             }
         }
+        if (IsTooLarge(balance))
+            found.Add(new(FormulaPath.Root, "The batch comes to more than 1e9 g, a thousand tonnes; look for a wrong unit."));
         if (LacksFat(balance))
             found.Add(new(FormulaPath.Fats, "No fat takes up lye; add a fat with a mass above 0."));
         if (AcidExceeds(balance))
@@ -52,6 +54,8 @@ public sealed record Obstacle
         }
         return found.ToValueList();
     }
+
+    private static bool IsTooLarge(in LyeBalance balance) => !(balance.BatchGrams <= Guard.LargestGrams);
 
     private static bool LacksFat(in LyeBalance balance) => !(balance.AllFatHydroxide >= LyeBalance.LeastDemand);
 

@@ -1,0 +1,90 @@
+using System.CommandLine;
+using System.Text.Json;
+using Saponify.Cli;
+using Saponify.Tests.Support;
+
+namespace Saponify.Tests.Cli;
+
+/// <summary>The command line as a person or a script meets it.</summary>
+public class CommandLineTests
+{
+    private static (int Exit, string Output, string Errors) Run(params string[] args) => RunWith("", args);
+
+    private static (int Exit, string Output, string Errors) RunWith(string input, params string[] args)
+    {
+        StringWriter output = new() { NewLine = "\n" }, errors = new() { NewLine = "\n" };
+        int exit = CommandLine.Run(args, new StringReader(input), output, errors);
+        return (exit, output.ToString(), errors.ToString());
+    }
+
+    private static string Example(string name) => Repository.Path("data", "examples", name + ".json");
+
+    [Fact]
+    public void Plan_OfAnExample_PrintsItByVessel()
+    {
+        (int exit, string output, string errors) = Run("plan", Example("market-day-bar"));
+        Assert.Equal((0, ""), (exit, errors));
+        string[] titles = ["Fat pot", "Lye jug", "Superfat", "Who takes up lye", "Handling lye"];
+        int[] places = [.. titles.Select(t => output.IndexOf("\n" + t, StringComparison.Ordinal))];
+        Assert.DoesNotContain(-1, places);
+        Assert.Equal(places.Order(), places);
+    }
+
+    [Fact]
+    public void Plan_InAnotherUnit_PrintsOunces() =>
+        Assert.Contains(" oz  Canola oil", Run("plan", Example("market-day-bar"), "--unit", "oz").Output, StringComparison.Ordinal);
+
+    [Fact]
+    public void Plan_AsJson_IsJson()
+    {
+        (int exit, string output, _) = Run("plan", Example("goat-milk-frozen"), "--output", "json");
+        Assert.Equal(0, exit);
+        using JsonDocument json = JsonDocument.Parse(output);
+        Assert.Equal("saponify-plan/1", json.RootElement.GetProperty("format").GetString());
+        Assert.Equal(0.055, json.RootElement.GetProperty("superfatFraction").GetProperty("ofAllFat").GetDouble(), 9);
+    }
+
+    [Fact]
+    public void Plan_WithAnObstacle_ExitsWithOne()
+    {
+        string json = File.ReadAllText(Example("market-day-bar")).Replace("tallow", "shea-butter", StringComparison.Ordinal);
+        (int exit, string output, _) = RunWith(json, "plan", "-");
+        Assert.Equal(1, exit);
+        Assert.Contains("fats[shea-butter]: Shea butter", output, StringComparison.Ordinal);
+        Assert.DoesNotContain("Lye jug", output, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Plan_OfAFaultyFile_PrintsFaultsAsCompilersDo_AndExitsWithTwo()
+    {
+        string json = File.ReadAllText(Example("market-day-bar")).Replace("390 g", "390 ml", StringComparison.Ordinal);
+        (int exit, string output, string errors) = RunWith(json, "plan", "-");
+        Assert.Equal((2, ""), (exit, output));
+        Assert.StartsWith("standard input(7,32): error SFY1006: \"mass\": \"ml\" is no unit here: a volume is not a mass: write g, kg, mg, oz or lb", errors, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Plan_OfAMissingFile_SaysSo_AndGoesOnWithTheNext()
+    {
+        (int exit, string output, string errors) = Run("plan", "no-such-file.json", Example("all-coconut"));
+        Assert.Equal(2, exit);
+        Assert.Contains("no-such-file.json: error:", errors, StringComparison.Ordinal);
+        Assert.Contains("All coconut", output, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("plan")]
+    [InlineData("bake", "x.json")]
+    [InlineData("plan", "x.json", "--unit", "stone")]
+    [InlineData("plan", "x.json", "--colour")]
+    public void WrongUse_ExitsWithSixtyFour(params string[] args) => Assert.Equal(64, Run(args).Exit);
+
+    [Fact]
+    public void Help_NamesTheCommandAndTheExitCodes()
+    {
+        (int exit, string output, _) = Run("--help");
+        Assert.Equal(0, exit);
+        Assert.Contains("plan", output, StringComparison.Ordinal);
+        Assert.Contains("Exit codes: 0 fine", output, StringComparison.Ordinal);
+    }
+}

@@ -1,0 +1,160 @@
+using FsCheck;
+using FsCheck.Fluent;
+
+namespace Saponify.Tests.Support;
+
+/// <summary>Generators of materials and formulas. <see cref="Formulas"/> makes anything that can be constructed; <see cref="SoundFormulas"/> what a maker would make.</summary>
+public static class Any
+{
+    private static readonly Fat[] s_fats = [.. Pantry.Reference.Fats];
+    private static readonly Fat[] s_usableFats = [.. Pantry.Reference.Fats.Where(f => f.Saponification?.Value.MilligramsKohPerGram > 0)];
+    private static readonly Liquid[] s_liquids = [.. Pantry.Reference.Liquids];
+    private static readonly Liquid[] s_milks = [.. Pantry.Reference.Liquids.Where(l => l.Contents.Water.Percent > 50)];
+    private static readonly Additive[] s_additives = [.. Pantry.Reference.Additives];
+
+    public static Gen<double> Between(double low, double high) => Gen.Choose(0, 1_000_000).Select(i => low + ((high - low) * i / 1_000_000));
+
+    /// <summary>A mass of a kitchen batch in one of the usual units.</summary>
+    public static Gen<Mass> KitchenMass { get; } =
+        from grams in Between(1, 2000)
+        from unit in Gen.Elements("g", "oz", "lb", "kg")
+        select unit switch { "g" => Mass.FromGrams(grams), "oz" => Mass.FromOunces(grams / 28), "lb" => Mass.FromPounds(grams / 450), _ => Mass.FromKilograms(grams / 1000) };
+
+    /// <summary>Any mass that can be constructed, zero and the extremes included.</summary>
+    public static Gen<Mass> ExtremeMass { get; } = Gen.OneOf(
+        KitchenMass, Gen.Constant(Mass.Zero), Gen.Constant(Mass.FromGrams(1e9)), Gen.Constant(Mass.FromGrams(double.Epsilon)),
+        Between(-300, 9).Select(e => Mass.FromGrams(Math.Pow(10, e))));
+
+    public static Gen<Fat> UsableFat { get; } = Gen.Elements(s_usableFats);
+
+    public static Gen<Purity> Purities { get; } =
+        from low in Between(80, 99.9)
+        from more in Between(0, 0.1)
+        from kind in Gen.Choose(0, 2)
+        select kind switch
+        {
+            0 => Purity.Certified(Ratio.FromPercent(low)),
+            1 => Purity.Between(Ratio.FromPercent(low), Ratio.FromPercent(low + more)),
+            _ => Purity.AtLeast(Ratio.FromPercent(low)),
+        };
+
+    public static Gen<Alkali> Alkalis { get; } =
+        from purity in Purities
+        from strength in Between(20, 55)
+        from kind in Gen.Choose(0, 4)
+        select kind switch
+        {
+            0 => Alkali.SodiumHydroxide(purity),
+            1 => Alkali.PotassiumHydroxide(purity),
+            2 => Alkali.SodiumHydroxideSolution(Ratio.FromPercent(strength)),
+            3 => Alkali.PotassiumHydroxideSolution(Ratio.FromPercent(strength)),
+            _ => Alkali.PotassiumHydroxide(purity) with { BoundWater = Ratio.FromDecimalFractions((1 - purity.High.DecimalFractions) / 2) },
+        };
+
+    public static Gen<AlkaliPlan> AlkaliPlans(Gen<Mass> masses, double leastSuperfat) =>
+        from one in Alkalis
+        from two in Alkalis
+        from superfat in Between(leastSuperfat, 30)
+        from share in Between(0, 1)
+        from mass in masses
+        from kind in Gen.Choose(0, 5)
+        select kind switch
+        {
+            0 or 1 => AlkaliPlan.ForSuperfat(Ratio.FromPercent(superfat), one),
+            2 => AlkaliPlan.ForSuperfat(Ratio.FromPercent(superfat), one).OfListedFats(),
+            3 => AlkaliPlan.ForSuperfat(Ratio.FromPercent(superfat), one.ShareOfHydroxide(Ratio.FromDecimalFractions(share)), two.ShareOfHydroxide(Ratio.FromDecimalFractions(1 - share))),
+            4 => AlkaliPlan.ForSuperfat(Ratio.FromPercent(superfat), one.ShareOfMass(Ratio.FromDecimalFractions(share)), two.ShareOfMass(Ratio.FromDecimalFractions(1 - share))),
+            _ => (AlkaliPlan)AlkaliPlan.Weighed(one.Weighing(mass), two.Weighing(mass)),
+        };
+
+    public static Gen<LiquidPortion> LiquidPortions(Gen<Mass> masses) =>
+        from liquid in Gen.Elements(s_liquids)
+        from mass in masses
+        from celsius in Between(-10, 60)
+        from form in Gen.Choose(0, 2)
+        select form switch
+        {
+            0 => liquid.Weighing(mass),
+            1 => liquid.Weighing(mass).At(Temperature.FromDegreesCelsius(celsius)),
+            _ => liquid.Weighing(mass).FrozenAt(Temperature.FromDegreesFahrenheit(-20 + celsius / 3)),
+        };
+
+    public static Gen<LiquidPlan> LiquidPlans(Gen<Mass> masses) =>
+        from rule in Gen.OneOf(
+            Between(1, 95).Select(c => LiquidPlan.LyeConcentration(Ratio.FromPercent(c))),
+            Between(25, 40).Select(c => LiquidPlan.LyeConcentration(Ratio.FromPercent(c))),
+            Between(0.05, 100).Select(p => LiquidPlan.WaterToAlkali(Ratio.FromDecimalFractions(p))),
+            Between(0, 1000).Select(s => LiquidPlan.WaterToFats(Ratio.FromPercent(s))),
+            masses.Select(LiquidPlan.TotalWater),
+            LiquidPortions(masses).Select(LiquidPlan.WeighedLyeLiquid))
+        from liquid in Gen.Elements(s_liquids)
+        from way in Gen.Choose(0, 3)
+        from held in Gen.ListOf(LiquidPortions(masses)).Resize(3)
+        select (way switch
+        {
+            0 => rule.DissolvingIn(liquid),
+            1 => rule.DissolvingInFrozen(liquid, Temperature.FromDegreesCelsius(-18)),
+            2 => rule.DissolvingIn(liquid, Temperature.FromDegreesCelsius(7)),
+            _ => rule,
+        }).HoldingBack([.. held]);
+
+    public static Gen<FatPortion> FatPortions(Gen<Fat> fats, Gen<Mass> masses) =>
+        from fat in fats
+        from mass in masses
+        from late in Gen.Choose(0, 4)
+        select late == 0 ? fat.Weighing(mass).AtTrace() : fat.Weighing(mass);
+
+    public static Gen<AdditivePortion> AdditivePortions(Gen<Mass> masses) =>
+        from additive in Gen.Elements(s_additives)
+        from mass in masses
+        from share in Between(0, 20)
+        from stage in Gen.Elements(Stage.LyeLiquid, Stage.Fats, Stage.Trace, Stage.Top)
+        from kind in Gen.Choose(0, 3)
+        select (kind switch
+        {
+            0 => additive.Weighing(mass),
+            1 => additive.AmountUnknown(),
+            _ => additive.ShareOfFats(Ratio.FromPercent(share)),
+        }).At(stage);
+
+    /// <summary>Any formula that can be constructed: zero and extreme masses, fats without a usable value, water rules that can't be met, lye-heavy targets.</summary>
+    public static Gen<Formula> Formulas { get; } =
+        from fats in Gen.ListOf(FatPortions(WithLots(Gen.Elements(s_fats)), ExtremeMass)).Resize(6)
+        from alkali in AlkaliPlans(ExtremeMass, -100)
+        from liquids in LiquidPlans(ExtremeMass)
+        from additives in Gen.ListOf(AdditivePortions(ExtremeMass)).Resize(4)
+        from name in Gen.Elements("Plain", "Ünïcode – 石鹸", "with \"quotes\" and \\", "İstanbul")
+        select new Formula(name) { Fats = [.. fats], Alkali = alkali, Liquids = liquids, Additives = [.. additives] };
+
+    /// <summary>Formulas as makers make them: a kilogram of usable fats, 0 to 20 % superfat, lye of 25 to 40 %, some milk, some additives.</summary>
+    public static Gen<Formula> SoundFormulas { get; } =
+        from fats in Gen.NonEmptyListOf(FatPortions(UsableFat, Between(50, 600).Select(g => Mass.FromGrams(g)))).Resize(5)
+        from more in UsableFat
+        from superfat in Between(0, 20)
+        from alkali in Alkalis.Where(a => !a.IsSolution)
+        from strength in Between(25, 40)
+        from milk in Gen.Elements(s_milks)
+        from way in Gen.Choose(0, 3)
+        from held in Between(0, 0.1)
+        from additive in Gen.Elements(s_additives)
+        from dose in Between(0, 1)
+        let listed = fats.Sum(f => f.Mass.Grams) + 200
+        let plan = LiquidPlan.LyeConcentration(Ratio.FromPercent(strength))
+        select new Formula("Sound")
+        {
+            Fats = [.. fats, more.Weighing(Mass.FromGrams(200))],
+            Alkali = AlkaliPlan.ForSuperfat(Ratio.FromPercent(superfat), alkali),
+            Liquids = (way == 0 ? plan.DissolvingIn(milk) : plan).HoldingBack(milk.Weighing(Mass.FromGrams(listed * held))),
+            Additives = [additive.ShareOfFats(Ratio.FromPercent(dose))],
+        };
+
+    public static Arbitrary<T> Arbitrary<T>(this Gen<T> gen) => gen.ToArbitrary();
+
+    private static Gen<Fat> WithLots(Gen<Fat> fats) =>
+        from fat in fats
+        from value in Between(0, 1000)
+        from lot in Gen.Choose(0, 3)
+        select lot == 0
+            ? fat.WithLot(new() { Name = "L-1", Source = "certificate", Saponification = SaponificationValue.FromMilligramsKohPerGram(value), Date = new DateOnly(2026, 3, 1) })
+            : fat;
+}
