@@ -30,12 +30,12 @@ public abstract record AlkaliPlan
     /// <param name="alkalis">The alkalis with their shares, all on one basis, adding up to 100 %.</param>
     /// <exception cref="ArgumentOutOfRangeException">A superfat outside that range, or not a number.</exception>
     /// <exception cref="ArgumentException">No alkali, shares on different bases, or shares that don't add up to 100 %.</exception>
-    public static SuperfatTarget ForSuperfat(Ratio ofAllFat, params ReadOnlySpan<AlkaliShare> alkalis) => new(ofAllFat, ValueList.Create(alkalis));
+    public static SuperfatTarget ForSuperfat(Ratio ofAllFat, params AlkaliShare[] alkalis) => new(ofAllFat, ValueList.Create<AlkaliShare>(alkalis ?? throw new ArgumentNullException(nameof(alkalis))));
 
     /// <summary>The alkali is weighed already; the superfat is the result.</summary>
     /// <param name="alkalis">The portions; at least one.</param>
     /// <exception cref="ArgumentException">No portion.</exception>
-    public static WeighedAlkali Weighed(params ReadOnlySpan<AlkaliPortion> alkalis) => new(ValueList.Create(alkalis));
+    public static WeighedAlkali Weighed(params AlkaliPortion[] alkalis) => new(ValueList.Create<AlkaliPortion>(alkalis ?? throw new ArgumentNullException(nameof(alkalis))));
 
     internal abstract AlkaliPlan Times(double factor);
 }

@@ -29,6 +29,9 @@ public sealed record AlkaliPortion : ILine<AlkaliPortion>
     /// <exception cref="ArgumentOutOfRangeException">Negative, above 1e9 g, or not a number.</exception>
     public Mass Mass { get => _mass.Written; init => _mass = StoredMass.Of(value, "The mass of an alkali"); }
 
+    /// <summary>For people, for example <c>101.6 g sodium hydroxide, 98 %</c>: in the unit it was given in, cut and never rounded up; invariant.</summary>
+    public override string ToString() => $"{Text.Cut(Mass.Value)} {AmountWriter.Unit(Mass)} {Alkali}";
+
     AlkaliPortion ILine<AlkaliPortion>.WithLine(string line) => this with { Line = line };
 
     internal AlkaliPortion Times(double factor) => this with { Mass = _mass.Times(factor, "A scaled mass").Written };

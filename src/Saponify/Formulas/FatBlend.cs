@@ -15,8 +15,9 @@ public sealed record FatBlend
     /// <param name="parts">Fats with their shares by mass, each from 0 to 100 %, adding up to 100 %.</param>
     /// <exception cref="ArgumentException">No fat, or shares that don't add up to 100 %.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A share outside 0 to 100 %.</exception>
-    public static FatBlend Of(params ReadOnlySpan<(Fat Fat, Ratio Share)> parts)
+    public static FatBlend Of(params (Fat Fat, Ratio Share)[] parts)
     {
+        ArgumentNullException.ThrowIfNull(parts);
         var shares = new FatShare[parts.Length];
         double sum = 0;
         for (int i = 0; i < shares.Length; i++)

@@ -48,6 +48,9 @@ public sealed record FatPortion : ILine<FatPortion>
     /// <summary>The same portion as a late fat, added at trace.</summary>
     public FatPortion AtTrace() => this with { Stage = Stage.Trace };
 
+    /// <summary>For people, for example <c>430 g Olive oil</c>: in the unit it was given in; invariant.</summary>
+    public override string ToString() => $"{Text.Number(Mass.Value)} {AmountWriter.Unit(Mass)} {Fat.Name}";
+
     FatPortion ILine<FatPortion>.WithLine(string line) => this with { Line = line };
 
     internal FatPortion Times(double factor) =>

@@ -124,7 +124,7 @@ public sealed record LiquidPlan
 
     /// <summary>These liquids are held back and join later.</summary>
     /// <param name="portions">The portions; they replace earlier ones.</param>
-    public LiquidPlan HoldingBack(params ReadOnlySpan<LiquidPortion> portions) => this with { HeldBack = ValueList.Create(portions) };
+    public LiquidPlan HoldingBack(params LiquidPortion[] portions) => this with { HeldBack = ValueList.Create<LiquidPortion>(portions ?? throw new ArgumentNullException(nameof(portions))) };
 
     internal LiquidPlan Times(double factor)
     {

@@ -55,6 +55,9 @@ public sealed record LiquidPortion : ILine<LiquidPortion>
     /// <exception cref="ArgumentOutOfRangeException">Outside that range, or not a number.</exception>
     public LiquidPortion FrozenAt(Temperature temperature) => WithTemperature(LyeLiquid.FrozenAt(temperature), frozen: true);
 
+    /// <summary>For people, for example <c>192.1 g Water</c>: in the unit it was given in; invariant.</summary>
+    public override string ToString() => $"{Text.Number(Mass.Value)} {AmountWriter.Unit(Mass)} {Liquid.Name}";
+
     LiquidPortion ILine<LiquidPortion>.WithLine(string line) => this with { Line = line };
 
     internal LiquidPortion WithTemperature(StoredTemperature? temperature, bool frozen) => new(this, temperature, frozen);

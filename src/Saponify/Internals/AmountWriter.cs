@@ -10,6 +10,9 @@ internal static class AmountWriter
         ? $"{Text.Exact(mass.Value)} {unit}"
         : $"{Text.Exact(mass.Grams)} g";
 
+    /// <summary>The unit of a mass as it is printed.</summary>
+    internal static string Unit(Mass mass) => UnitTable.Name(UnitTable.Mass, mass.Unit) ?? mass.Unit.ToString();
+
     internal static string Write(Volume volume) => UnitTable.Name(UnitTable.Volume, volume.Unit) is { } unit
         ? $"{Text.Exact(volume.Value)} {unit}"
         : $"{Text.Exact(volume.Milliliters)} mL";

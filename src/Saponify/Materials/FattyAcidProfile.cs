@@ -56,8 +56,9 @@ public sealed class FattyAcidProfile : IEquatable<FattyAcidProfile>
     /// <param name="shares">Each acid once, with its share by mass from 0 to 100 %.</param>
     /// <exception cref="ArgumentException">An acid twice, or no share above 0.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A share outside 0 to 100 %.</exception>
-    public static FattyAcidProfile Of(params ReadOnlySpan<(FattyAcid Acid, Ratio Share)> shares)
+    public static FattyAcidProfile Of(params (FattyAcid Acid, Ratio Share)[] shares)
     {
+        ArgumentNullException.ThrowIfNull(shares);
         var ranges = new (FattyAcid, double, double)[shares.Length];
         for (int i = 0; i < shares.Length; i++)
         {
@@ -71,8 +72,9 @@ public sealed class FattyAcidProfile : IEquatable<FattyAcidProfile>
     /// <param name="ranges">Each acid once, with the low and high end of its share by mass, from 0 to 100 %.</param>
     /// <exception cref="ArgumentException">An acid twice, a low end above its high end, or no share above 0.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A share outside 0 to 100 %.</exception>
-    public static FattyAcidProfile FromRanges(params ReadOnlySpan<(FattyAcid Acid, Ratio Low, Ratio High)> ranges)
+    public static FattyAcidProfile FromRanges(params (FattyAcid Acid, Ratio Low, Ratio High)[] ranges)
     {
+        ArgumentNullException.ThrowIfNull(ranges);
         var checkedRanges = new (FattyAcid, double, double)[ranges.Length];
         for (int i = 0; i < ranges.Length; i++)
             checkedRanges[i] = (ranges[i].Acid, Share(ranges[i].Low), Share(ranges[i].High));

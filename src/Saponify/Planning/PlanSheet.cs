@@ -41,7 +41,11 @@ internal sealed class PlanSheet
     internal string UnitText => UnitTable.Name(UnitTable.Mass, _unit) ?? "g";
 
     /// <summary>A mass that takes up no lye, to the nearest printed step.</summary>
-    internal string Nearest(double grams) => Show(Math.Round(InSteps(grams), MidpointRounding.AwayFromZero));
+    internal string Nearest(double grams)
+    {
+        double steps = Math.Round(InSteps(grams), MidpointRounding.AwayFromZero);
+        return steps == 0 && grams > 0 ? "< " + Show(1) : Show(steps);
+    }
 
     internal string Nearest(Mass mass) => Nearest(mass.Grams);
 

@@ -108,7 +108,7 @@ public class FormulaTests
         Assert.Equal("/a~1b~0c", FormulaPath.Root.Member("a/b~c").ToJsonPointer());
         EqualityContract.Test(path, FormulaPath.Root.Member("fats").Item(1, "castor").Member("mass"), FormulaPath.Root.Member("fats").Item(2, "castor").Member("mass"), FormulaPath.Root);
         FormulaPath[] order = [FormulaPath.Root, FormulaPath.Root.Member("additives"), FormulaPath.Root.Member("fats").Item(2, "a"), FormulaPath.Root.Member("fats").Item(10, "a")];
-        Assert.Equal(order, order.Reverse().Order());
+        Assert.Equal(order, Enumerable.Reverse(order).Order());
         Assert.Throws<ArgumentOutOfRangeException>(() => FormulaPath.Root.Item(-1, "a"));
     }
 }
