@@ -190,14 +190,21 @@ internal sealed class PantryLoader
     private static Contents Contents(CsvTable.Row row, Dictionary<string, Sourced> of, Dictionary<string, Fat> fats, Dictionary<string, Acid> acids)
     {
         Ratio Part(string figure) => of.TryGetValue(figure, out Sourced? sourced) ? Ratio.FromPercent(sourced.Middle()) : Ratio.Zero;
+        (Ratio Low, Ratio High)? Range(string figure) => of.TryGetValue(figure, out Sourced? sourced) && sourced.Low < sourced.High
+            ? (Ratio.FromPercent(sourced.Low.Value), Ratio.FromPercent(sourced.High.Value))
+            : null;
         return new()
         {
             Water = Part("water"),
             Fat = Part("fat"),
+            LeastFat = Range("fat")?.Low,
+            MostFat = Range("fat")?.High,
             FatKind = Linked(row, "fat", fats),
             Sugar = Part("sugar"),
             Protein = Part("protein"),
             Acid = Part("acid"),
+            LeastAcid = Range("acid")?.Low,
+            MostAcid = Range("acid")?.High,
             AcidKind = Linked(row, "acid", acids),
             Alcohol = Part("alcohol"),
             Ash = Part("ash"),
