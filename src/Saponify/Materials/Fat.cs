@@ -26,6 +26,17 @@ public sealed record Fat
     {
     }
 
+    /// <summary>A fat of which only the saponification value is known, from a certificate or a label.</summary>
+    /// <param name="id">Short name; not blank.</param>
+    /// <param name="name">Name for people; not blank.</param>
+    /// <param name="saponification">Its own saponification value.</param>
+    /// <param name="source">Where that comes from; not blank.</param>
+    /// <exception cref="ArgumentException">A blank text.</exception>
+    public static Fat Own(string id, string name, SaponificationValue saponification, string source) => new(id, name, FatClass.Triglyceride, new()
+    {
+        Saponification = new(saponification, Evidence.Measured, [Guard.Text(source, "The source of a figure")]) { Low = saponification, High = saponification, IsOwn = true },
+    });
+
     private Fat(string id, string name, FatClass fatClass, FatFigures figures, Lot? lot)
     {
         ArgumentNullException.ThrowIfNull(figures);
