@@ -22,6 +22,8 @@ public sealed class AnalysisReport
         _outcomes = outcomes;
         Formula = run.Facts.Formula;
         Plan = run.Facts.Plan;
+        if (run.Found is not null)
+            CheckFixes(run.Found);
         ValueList<Suppression> ofFormula = Formula.Suppressions, ofConfig = analyzer.Config.Suppressions;
         if (ofFormula.Count + ofConfig.Count > 0)
             (Diagnostics, Suppressed) = Sort(run, [.. ofFormula, .. ofConfig]);
@@ -86,6 +88,16 @@ public sealed class AnalysisReport
         foreach (Diagnostic diagnostic in Suppressed)
             text.Append("accepted: ").Append(diagnostic).Append(" (").Append(diagnostic.Suppression!.Reason).Append(")\n");
         return text.Length == 0 ? "nothing found\n" : text.ToString();
+    }
+
+    /// <summary>Leaves only the fixes that work.</summary>
+    private void CheckFixes(List<Diagnostic> found)
+    {
+        foreach (Diagnostic diagnostic in found)
+        {
+            if (diagnostic.Fixes.Count > 0)
+                diagnostic.Fixes = [.. diagnostic.Fixes.Where(f => _analyzer.Works(f, diagnostic, found, _setup))];
+        }
     }
 
     private (Diagnostic[] Active, Diagnostic[] Suppressed) Sort(AnalysisRun run, Suppression[] suppressions)

@@ -39,8 +39,8 @@ public sealed class Diagnostic : IEquatable<Diagnostic>
     /// <summary>Other places involved.</summary>
     public ValueList<FormulaPath> Related { get; internal init; }
 
-    /// <summary>What would mend it, best first; empty when nothing certainly does.</summary>
-    public IReadOnlyList<Fix> Fixes { get; internal init; } = [];
+    /// <summary>What mends it, best first; each was tried: it removes the finding and adds no error. Empty when nothing certainly does.</summary>
+    public IReadOnlyList<Fix> Fixes { get; internal set; } = [];
 
     /// <summary>True when the verdict rests on figures from memory: check those before you rely on it.</summary>
     public bool RestsOnMemory { get; internal init; }

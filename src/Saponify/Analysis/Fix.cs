@@ -11,6 +11,8 @@ public sealed class Fix
 
     internal Fix(Formula formula, FixOffer offer) => (_formula, _offer) = (formula, offer);
 
+    internal Formula Before => _formula;
+
     /// <summary>Groups equal fixes.</summary>
     public string Key => _offer.Key;
 

@@ -114,6 +114,28 @@ public sealed class FormulaAnalyzer
         return new(this, run, outcomes);
     }
 
+    /// <summary>
+    /// True when a fix does what it promises: it changes the formula, its finding is gone, and no error is there that was not there before. A rule can't
+    /// foresee what the others will say, so the engine tries each fix before it offers it.
+    /// </summary>
+    internal bool Works(Fix fix, Diagnostic finding, IReadOnlyList<Diagnostic> before, BatchSetup setup)
+    {
+        Formula after;
+        try
+        {
+            after = fix.Apply();
+        }
+        catch (Exception fault) when (fault is ArgumentException or InvalidOperationException)
+        {
+            return false;
+        }
+        AnalysisRun run = new(new(after, setup), Config, null, CancellationToken.None);
+        foreach (FormulaRule rule in _rules)
+            Run(rule, run);
+        return !after.Equals(fix.Before)
+            && !(run.Found?.Exists(d => d.Fingerprint == finding.Fingerprint || (d.Severity == Severity.Error && before.All(b => b.Id != d.Id))) ?? false);
+    }
+
     private RuleOutcome Run(FormulaRule rule, AnalysisRun run)
     {
         RuleDescriptor descriptor = rule.Descriptor;

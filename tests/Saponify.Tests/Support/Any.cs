@@ -148,6 +148,26 @@ public static class Any
             Additives = [additive.ShareOfFats(Ratio.FromPercent(dose))],
         };
 
+    /// <summary>Formulas by good practice: common fats whose values were read, 4 to 8 % superfat of the listed fats, certified sodium hydroxide, water to dissolve in, a little held-back milk.</summary>
+    public static Gen<Formula> GoodFormulas { get; } =
+        from hard in Gen.Elements("coconut-oil", "palm-oil", "cocoa-butter", "kokum-butter")
+        from soft in Gen.Elements("olive-oil", "canola-oil", "sunflower-oil-high-oleic", "rice-bran-oil", "soybean-oil")
+        from third in Gen.Elements("castor-oil", "sesame-oil", "argan-oil", "cottonseed-oil")
+        from hardGrams in Gen.Choose(150, 300)
+        from softGrams in Gen.Choose(300, 600)
+        from thirdGrams in Gen.Choose(40, 120)
+        from superfat in Between(4, 8)
+        from strength in Between(27, 33)
+        from milk in Gen.Elements(Liquid.Water, Pantry.Reference.Liquid("milk-cow-whole"), Pantry.Reference.Liquid("milk-goat"), Pantry.Reference.Liquid("heavy-cream"))
+        from held in Gen.Choose(0, 60)
+        let liquids = LiquidPlan.LyeConcentration(Ratio.FromPercent(Math.Round(strength, 1)))
+        select new Formula("Good practice")
+        {
+            Fats = [Pantry.Reference.Fat(soft).Weighing(Mass.FromGrams(softGrams)), Pantry.Reference.Fat(hard).Weighing(Mass.FromGrams(hardGrams)), Pantry.Reference.Fat(third).Weighing(Mass.FromGrams(thirdGrams))],
+            Alkali = AlkaliPlan.ForSuperfat(Ratio.FromPercent(Math.Round(superfat, 1)), Alkali.SodiumHydroxide(Ratio.FromPercent(98.5))).OfListedFats(),
+            Liquids = held > 5 && milk.Id != "water" ? liquids.HoldingBack(milk.Weighing(Mass.FromGrams(held)).At(Temperature.FromDegreesCelsius(5))) : liquids,
+        };
+
     public static Arbitrary<T> Arbitrary<T>(this Gen<T> gen) => gen.ToArbitrary();
 
     private static Gen<Fat> WithLots(Gen<Fat> fats) =>

@@ -20,9 +20,8 @@ internal sealed class KeepAlkaliWithinDemand() : FormulaRule(new("SFY2001", "Kee
         if (superfat >= 0)
             return;
         double demand = context.Facts.Plan.GramsAsAlkali(balance.AllFatHydroxide + balance.AcidHydroxide);
-        FormulaPath path = context.Formula.Alkali is SuperfatTarget ? FormulaPath.Alkali.Member("superfat") : FormulaPath.Alkali;
-        context.Report("Excess", path,
+        context.Report("Excess", Places.Superfat(context.Formula),
             [Arg.Of("alkali", balance.AlkaliAsWeighed), Arg.Of("demand", demand, "g"), Arg.Of("superfat", Stored.ToRatio(superfat))],
-            evidence: context.Facts.Evidence);
+            LyeFixes.Superfat(context.Formula, "KeepAlkaliWithinDemand.Usual", LyeFixes.UsualSuperfat), evidence: context.Facts.Evidence);
     }
 }
