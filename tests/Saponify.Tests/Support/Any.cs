@@ -124,7 +124,8 @@ public static class Any
         from liquids in LiquidPlans(ExtremeMass)
         from additives in Gen.ListOf(AdditivePortions(ExtremeMass)).Resize(4)
         from name in Gen.Elements("Plain", "Ünïcode – 石鹸", "with \"quotes\" and \\", "İstanbul")
-        select new Formula(name) { Fats = [.. fats], Alkali = alkali, Liquids = liquids, Additives = [.. additives] };
+        from accepted in Gen.Elements<ValueList<Suppression>>(default, [new("SFY2001", "", "known")], [new("SFY2015", "alkali", "") { Author = "M", Until = new DateOnly(2026, 12, 24) }])
+        select new Formula(name) { Fats = [.. fats], Alkali = alkali, Liquids = liquids, Additives = [.. additives], Suppressions = accepted };
 
     /// <summary>Formulas as makers make them: a kilogram of usable fats, 0 to 20 % superfat, lye of 25 to 40 %, some milk, some additives.</summary>
     public static Gen<Formula> SoundFormulas { get; } =

@@ -14,6 +14,6 @@ internal sealed class KnowTheWorstCase() : FormulaRule(new("SFY2003", "KnowTheWo
     {
         if (context.Facts.Margin is not { NominalFraction: >= 0, WorstFraction: < 0 } margin || margin.LyeHeavyProbability > KeepLyeHeavyUnlikely.Highest.Default / 100)
             return;
-        context.Report("Possible", Places.Superfat(context.Formula), [Arg.Of("worst", margin.Worst), Arg.Of("probability", margin.ProbabilityOfLyeHeavy)], evidence: context.Facts.Evidence);
+        context.Report("Possible", Places.Superfat(context.Formula), [Arg.Of("worst", margin.Worst), margin.LyeHeavyProbability < 0.0001 ? Arg.Of("probability", "less than 0.01 %") : Arg.Of("probability", margin.ProbabilityOfLyeHeavy)], evidence: context.Facts.Evidence);
     }
 }

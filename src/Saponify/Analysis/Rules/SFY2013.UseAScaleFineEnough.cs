@@ -22,7 +22,7 @@ internal sealed class UseAScaleFineEnough() : FormulaRule(new("SFY2013", "UseASc
         double limit = context.Option(Highest);
         if (plan.SuperfatPerAlkaliStep is not { } worth || worth.Percent <= limit || plan.ListedFatsFor(Ratio.FromPercent(limit)) is not { } enough)
             return;
-        double factor = enough.Grams / context.Facts.ListedGrams * 1.0001;
+        double factor = enough.Grams / context.Facts.ListedGrams * 1.005;
         FixOffer[] fixes = factor <= 20
             ? [new("UseAScaleFineEnough.Larger", $"Make a batch of {Text.Number(context.Facts.ListedGrams * factor)} g of fats", FixEffect.KeepsProduct, f => f.ScaledBy(factor))]
             : [];
