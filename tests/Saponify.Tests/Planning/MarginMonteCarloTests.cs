@@ -18,7 +18,7 @@ public class MarginMonteCarloTests
         Random random = new(20261125);
         double largestEnd = 0, largestProbability = 0, largestDeviation = 0;
         int compared = 0;
-        foreach (Formula formula in Any.SoundFormulas.Sample(30, LawAttribute.Seed, formulas * 3))
+        foreach (Formula formula in Any.SoundFormulas.Sample(formulas * 3, LawAttribute.Seed, 30))
         {
             BatchPlan plan = formula.Plan();
             Scale scale = new(Mass.FromGrams(compared % 2 == 0 ? 0.1 : 2));
