@@ -38,7 +38,7 @@ public sealed class WebEndpointTests : IAsyncLifetime
         Assert.Equal(HttpStatusCode.OK, response.StatusCode);
         Assert.Equal("application/json", response.Content.Headers.ContentType!.MediaType);
         BatchPlan plan = FormulaFile.Read(formula, Pantry.Reference).Formula!.Plan();
-        Assert.Equal(plan.Balance.AlkaliAsWeighed.Grams, answer.GetProperty("plan").GetProperty("alkalis")[0].GetProperty("massGrams").GetDouble());
+        Assert.Equal(plan.Alkalis[0].Mass.Grams, answer.GetProperty("plan").GetProperty("alkalis")[0].GetProperty("massGrams").GetDouble());
         Assert.Equal("saponify-report/1", answer.GetProperty("report").GetProperty("format").GetString());
     }
 
