@@ -38,6 +38,6 @@ internal static class FormulaInput
         }
     }
 
-    private static string Line(string name, string kind, Problem problem) =>
+    internal static string Line(string name, string kind, Problem problem) =>
         Invariant($"{name}({problem.Place.Line},{problem.Place.Column}): {kind} {problem.Id}: {problem.Text}{(problem.Expected is null ? "" : "; " + problem.Expected)}");
 }

@@ -22,9 +22,10 @@ internal sealed class FormulaBinder(ShapeReader reader, Pantry pantry)
         AlkaliPlan? alkali = file.Object(S.AlkaliMember) is { } plan ? Alkali(plan) : null;
         LiquidPlan? liquids = file.Object(S.LiquidsMember) is { } liquid ? Liquids(liquid) : null;
         List<AdditivePortion> additives = Lines(file, S.Additives, Additive, a => a.Line);
+        List<Suppression> suppressions = [.. file.List(S.Suppressions).OfType<BoundObject>().Select(SuppressionBinder.Bind).OfType<Suppression>()];
         return reader.Problems.Count > 0 || name is null || alkali is null || liquids is null
             ? null
-            : new Formula(name) { Fats = fats.ToValueList(), Alkali = alkali, Liquids = liquids, Additives = additives.ToValueList() };
+            : new Formula(name) { Fats = fats.ToValueList(), Alkali = alkali, Liquids = liquids, Additives = additives.ToValueList(), Suppressions = suppressions.ToValueList() };
     }
 
     /// <summary>The lines of a list; an id that is written twice is a fault, a material that stands twice without one is not.</summary>

@@ -51,6 +51,13 @@ internal static class FormulaShapes
     internal static readonly Member AdditiveStage = new("stage", MemberKind.Choice, "When it goes in; the additive's usual stage when left out.") { Choices = ["lyeLiquid", "fats", "trace", "top"] };
     internal static readonly Shape Additive = new("additiveLine", "One additive, with a mass, a share of the fats, or an amount that is unknown.", [Line, AdditiveId, Mass, OfFats, Amount, AdditiveStage]);
 
+    internal static readonly Member SuppressionRule = new("rule", MemberKind.Text, "Id of the rule.") { Required = true };
+    internal static readonly Member SuppressionPath = new("path", MemberKind.Note, "The place by its stable path, such as fats[castor-oil]; the whole formula when left out.");
+    internal static readonly Member SuppressionReason = new("reason", MemberKind.Note, "Why it is accepted; without a reason it is reported and not applied.");
+    internal static readonly Member SuppressionAuthor = new("author", MemberKind.Note, "Who accepted it.");
+    internal static readonly Member SuppressionUntil = new("until", MemberKind.Date, "Last day on which it holds.");
+    internal static readonly Shape Suppression = new("suppression", "A finding that is known and accepted.", [SuppressionRule, SuppressionPath, SuppressionReason, SuppressionAuthor, SuppressionUntil]);
+
     internal static readonly Member FormatMember = new("format", MemberKind.Text, $"Always {Format}.") { Required = true };
     internal static readonly Member WrittenBy = new("writtenBy", MemberKind.Note, "Program that wrote the file.");
     internal static readonly Member Data = new("data", MemberKind.Note, "Version of the reference tables that the figures come from.");
@@ -59,5 +66,6 @@ internal static class FormulaShapes
     internal static readonly Member AlkaliMember = new("alkali", MemberKind.Object, "How the alkali is decided.") { Required = true, Shape = AlkaliPlan };
     internal static readonly Member LiquidsMember = new("liquids", MemberKind.Object, "How the liquid is decided.") { Required = true, Shape = Liquids };
     internal static readonly Member Additives = new("additives", MemberKind.List, "Everything else.") { Shape = Additive };
-    internal static readonly Shape Formula = new("formula", "A soap formula.", [FormatMember, WrittenBy, Data, Name, Fats, AlkaliMember, LiquidsMember, Additives]);
+    internal static readonly Member Suppressions = new("suppressions", MemberKind.List, "Findings that are known and accepted.") { Shape = Suppression };
+    internal static readonly Shape Formula = new("formula", "A soap formula.", [FormatMember, WrittenBy, Data, Name, Fats, AlkaliMember, LiquidsMember, Additives, Suppressions]);
 }

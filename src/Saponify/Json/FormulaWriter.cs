@@ -34,6 +34,13 @@ internal static class FormulaWriter
                     Write(json, additive);
                 json.WriteEndArray();
             }
+            if (formula.Suppressions.Count > 0)
+            {
+                json.WriteStartArray(S.Suppressions.Name);
+                foreach (Suppression suppression in formula.Suppressions)
+                    Write(json, suppression);
+                json.WriteEndArray();
+            }
             json.WriteEndObject();
         }
         return [.. buffer.WrittenSpan, (byte)'\n'];
@@ -184,6 +191,20 @@ internal static class FormulaWriter
         else
             json.WriteString(S.Amount.Name, "unknown");
         json.WriteString(S.AdditiveStage.Name, additive.Stage switch { Stage.LyeLiquid => "lyeLiquid", Stage.Fats => "fats", Stage.Trace => "trace", _ => "top" });
+        json.WriteEndObject();
+    }
+
+    private static void Write(Utf8JsonWriter json, Suppression suppression)
+    {
+        json.WriteStartObject();
+        json.WriteString(S.SuppressionRule.Name, suppression.RuleId);
+        if (suppression.Path.Length > 0)
+            json.WriteString(S.SuppressionPath.Name, suppression.Path);
+        json.WriteString(S.SuppressionReason.Name, suppression.Reason);
+        if (suppression.Author is { } author)
+            json.WriteString(S.SuppressionAuthor.Name, author);
+        if (suppression.Until is { } until)
+            json.WriteString(S.SuppressionUntil.Name, Text.Day(until));
         json.WriteEndObject();
     }
 

@@ -35,7 +35,7 @@ internal static class SpecialAmounts
             fault = $"the unit \"{rest}\" does not say which alkali";
             return false;
         }
-        double high = koh ? 1000 : 0.7128;
+        double high = koh ? 1000 : 0.7129;
         if (!(number >= 0 && number <= high))
         {
             fault = $"{Text.Exact(number)} {rest} is out of range, 0 to {Text.Exact(high)}";

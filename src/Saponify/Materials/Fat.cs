@@ -26,6 +26,17 @@ public sealed record Fat : IMaterial
     {
     }
 
+    /// <summary>A fat of which only the saponification value is known, from a certificate or a label.</summary>
+    /// <param name="id">Short name; not blank.</param>
+    /// <param name="name">Name for people; not blank.</param>
+    /// <param name="saponification">Its own saponification value.</param>
+    /// <param name="source">Where that comes from; not blank.</param>
+    /// <exception cref="ArgumentException">A blank text.</exception>
+    public static Fat Own(string id, string name, SaponificationValue saponification, string source) => new(id, name, FatClass.Triglyceride, new()
+    {
+        Saponification = new(saponification, Saponify.Evidence.Measured, [Guard.Text(source, "The source of a figure")]) { Low = saponification, High = saponification, IsOwn = true },
+    });
+
     private Fat(string id, string name, FatClass fatClass, FatFigures figures, Lot? lot)
     {
         ArgumentNullException.ThrowIfNull(figures);
@@ -94,7 +105,7 @@ public sealed record Fat : IMaterial
     public Evidence? Evidence => Saponification?.Evidence ?? (Provenance.Count == 0 ? null : Provenance.Max(f => f.Evidence));
 
     /// <summary>True when a figure of it is the user's own: a lot's value or a figure of an own table.</summary>
-    public bool IsOwn => Lot is not null || Provenance.Any(f => f.IsOwn);
+    public bool IsOwn => Lot is not null || Figures.Saponification is { IsOwn: true } || Provenance.Any(f => f.IsOwn);
 
     /// <summary>Every figure as published, one row a figure, own ones first, with source and place; empty for a fat of your own making.</summary>
     public ValueList<SourcedFigure> Provenance { get; init; }

@@ -26,7 +26,7 @@ internal static class UsedSaponification
     private static Figure<SaponificationValue> OfWax(FatFigures figures)
     {
         if (figures.AcidValue is not { } acid)
-            return new(default, Evidence.Computed, ["computed"]) { Low = default(SaponificationValue), High = figures.Saponification?.High, Note = "no acid value on file: counted as 0" };
+            return new(default, Evidence.Computed, ["computed"]) { Low = default(SaponificationValue), High = default(SaponificationValue), Note = "no acid value on file: counted as 0" };
         SaponificationValue low = acid.Low ?? default;
         return new(low, acid.Evidence, acid.Sources) { Low = low, High = acid.High, IsOwn = acid.IsOwn, Note = "a wax counts by the low end of its acid value" };
     }

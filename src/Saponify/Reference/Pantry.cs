@@ -186,6 +186,18 @@ public sealed class Pantry
     /// <param name="utf8Csv">The bytes of the table, UTF-8, with or without a byte order mark, at most <see cref="PantryFile.LargestBytes"/>.</param>
     public PantryFile With(ReadOnlySpan<byte> utf8Csv) => PantryFile.Read(utf8Csv, this);
 
+    /// <summary>This pantry with a fat of your own, which replaces one with the same id.</summary>
+    /// <param name="fat">The fat, marked as own: made by <see cref="Saponify.Fat.Own"/> or <see cref="Saponify.Fat.WithLot"/>.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="fat"/> is null.</exception>
+    /// <exception cref="ArgumentException">It is not marked as own.</exception>
+    public Pantry With(Fat fat)
+    {
+        ArgumentNullException.ThrowIfNull(fat);
+        if (!fat.IsOwn)
+            throw new ArgumentException("A fat of your own must say so: make it by Fat.Own or WithLot.", nameof(fat));
+        return new(_tables with { Version = OwnVersion, Fats = new(_tables.Fats, StringComparer.Ordinal) { [fat.Id] = fat } });
+    }
+
     /// <summary>This pantry with a liquid of your own, for example from the label of a carton; it replaces one with the same id.</summary>
     /// <param name="liquid">The liquid; its <see cref="Liquid.Sources"/> say where its contents come from.</param>
     /// <exception cref="ArgumentNullException"><paramref name="liquid"/> is null.</exception>

@@ -16,8 +16,9 @@ public class LayeringTests
         ["Materials"] = ["Internals"],
         ["Formulas"] = ["Internals", "Materials"],
         ["Planning"] = ["Internals", "Materials", "Formulas"],
+        ["Analysis"] = ["Internals", "Materials", "Formulas", "Planning"],
         ["Reference"] = ["Internals", "Materials"],
-        ["Json"] = ["Internals", "Materials", "Formulas", "Planning", "Reference"],
+        ["Json"] = ["Internals", "Materials", "Formulas", "Planning", "Analysis", "Reference"],
     };
 
     [Fact]

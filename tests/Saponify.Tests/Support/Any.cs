@@ -124,7 +124,8 @@ public static class Any
         from liquids in LiquidPlans(ExtremeMass)
         from additives in Gen.ListOf(AdditivePortions(ExtremeMass)).Resize(4)
         from name in Gen.Elements("Plain", "Ünïcode – 石鹸", "with \"quotes\" and \\", "İstanbul")
-        select new Formula(name) { Fats = [.. fats], Alkali = alkali, Liquids = liquids, Additives = [.. additives] };
+        from accepted in Gen.Elements<ValueList<Suppression>>(default, [new("SFY2001", "", "known")], [new("SFY2015", "alkali", "") { Author = "M", Until = new DateOnly(2026, 12, 24) }])
+        select new Formula(name) { Fats = [.. fats], Alkali = alkali, Liquids = liquids, Additives = [.. additives], Suppressions = accepted };
 
     /// <summary>Formulas as makers make them: a kilogram of usable fats, 0 to 20 % superfat, lye of 25 to 40 %, some milk, some additives.</summary>
     public static Gen<Formula> SoundFormulas { get; } =
@@ -146,6 +147,26 @@ public static class Any
             Alkali = AlkaliPlan.ForSuperfat(Ratio.FromPercent(superfat), alkali),
             Liquids = (way == 0 ? plan.DissolvingIn(milk) : plan).HoldingBack(milk.Weighing(Mass.FromGrams(listed * held))),
             Additives = [additive.ShareOfFats(Ratio.FromPercent(dose))],
+        };
+
+    /// <summary>Formulas by good practice: common fats whose values were read, 4 to 8 % superfat of the listed fats, certified sodium hydroxide, water to dissolve in, a little held-back milk.</summary>
+    public static Gen<Formula> GoodFormulas { get; } =
+        from hard in Gen.Elements("coconut-oil", "palm-oil", "cocoa-butter", "kokum-butter")
+        from soft in Gen.Elements("olive-oil", "canola-oil", "sunflower-oil-high-oleic", "rice-bran-oil", "soybean-oil")
+        from third in Gen.Elements("castor-oil", "sesame-oil", "argan-oil", "cottonseed-oil")
+        from hardGrams in Gen.Choose(150, 300)
+        from softGrams in Gen.Choose(300, 600)
+        from thirdGrams in Gen.Choose(40, 120)
+        from superfat in Between(4, 8)
+        from strength in Between(27, 33)
+        from milk in Gen.Elements(Liquid.Water, Pantry.Reference.Liquid("milk-cow-whole"), Pantry.Reference.Liquid("milk-goat"), Pantry.Reference.Liquid("heavy-cream"))
+        from held in Gen.Choose(0, 60)
+        let liquids = LiquidPlan.LyeConcentration(Ratio.FromPercent(Math.Round(strength, 1)))
+        select new Formula("Good practice")
+        {
+            Fats = [Pantry.Reference.Fat(soft).Weighing(Mass.FromGrams(softGrams)), Pantry.Reference.Fat(hard).Weighing(Mass.FromGrams(hardGrams)), Pantry.Reference.Fat(third).Weighing(Mass.FromGrams(thirdGrams))],
+            Alkali = AlkaliPlan.ForSuperfat(Ratio.FromPercent(Math.Round(superfat, 1)), Alkali.SodiumHydroxide(Ratio.FromPercent(98.5))).OfListedFats(),
+            Liquids = held > 5 && milk.Id != "water" ? liquids.HoldingBack(milk.Weighing(Mass.FromGrams(held)).At(Temperature.FromDegreesCelsius(5))) : liquids,
         };
 
     public static Arbitrary<T> Arbitrary<T>(this Gen<T> gen) => gen.ToArbitrary();

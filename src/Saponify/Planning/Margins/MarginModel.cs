@@ -111,6 +111,8 @@ internal sealed class MarginModel
     private void Close(FatPart part)
     {
         _fat = (_fat.Low + (part.LowGrams * part.Low), _fat.Middle + (part.Grams * part.Middle), _fat.High + (part.HighGrams * part.High));
+        if (part.IsSingleSample)
+            _noData.Add("saponification value of " + part.Name);
         Add(part.Path, MarginCauseKind.SaponificationValue, "saponification value of " + part.Name, CauseOf.Fat, part.Grams * (part.High - part.Low) / 2);
     }
 
@@ -149,6 +151,9 @@ internal sealed class MarginModel
         internal double High => (_figure.High ?? _figure.Value).MolPerGram;
 
         internal double Middle => (Low + High) / 2;
+
+        /// <summary>One analysis shows no spread: that is not certainty, unless it is the lot's own.</summary>
+        internal bool IsSingleSample => !_figure.IsOwn && fat.Class != FatClass.Wax && Low == High;
 
         internal double Grams { get; private set; }
 
