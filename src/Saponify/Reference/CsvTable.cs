@@ -12,6 +12,8 @@ namespace Saponify;
 /// </summary>
 internal sealed class CsvTable : IDisposable
 {
+    private static readonly double[] s_powers = [1, 1e1, 1e2, 1e3, 1e4, 1e5, 1e6, 1e7, 1e8, 1e9, 1e10, 1e11, 1e12, 1e13, 1e14];
+
     private readonly CsvReader _reader;
     private readonly List<TableFault> _faults;
     private readonly string _name;
@@ -111,7 +113,8 @@ internal sealed class CsvTable : IDisposable
         if (IsBlank(column))
             return null;
         ReadOnlySpan<byte> text = _reader.GetSpan(_places[column]);
-        if (!double.TryParse(text, NumberStyles.AllowDecimalPoint | NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out double value) || !double.IsFinite(value))
+        if (!TryShort(text, out double value)
+            && (!double.TryParse(text, NumberStyles.AllowDecimalPoint | NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out value) || !double.IsFinite(value)))
         {
             Fault(column, $"\"{Shown(text)}\" is no number; write it with a decimal point and without a thousands separator");
             return null;
@@ -153,6 +156,27 @@ internal sealed class CsvTable : IDisposable
 
     /// <summary>True when the field has this text of plain letters.</summary>
     internal bool Is(int column, string text) => _places[column] is >= 0 and int place ? Ascii.Equals(_reader.GetSpan(place), text) : text.Length == 0;
+
+    /// <summary>Up to fifteen digits with a point: an integer over a power of ten, both exact, so that one division rounds once.</summary>
+    private static bool TryShort(ReadOnlySpan<byte> text, out double value)
+    {
+        long digits = 0;
+        int point = -1;
+        value = 0;
+        if (text.Length > 15 || text[^1] == '.')
+            return false;
+        for (int i = 0; i < text.Length; i++)
+        {
+            if (text[i] is >= (byte)'0' and <= (byte)'9')
+                digits = (digits * 10) + (text[i] - '0');
+            else if (text[i] == '.' && point < 0 && i > 0)
+                point = i;
+            else
+                return false;
+        }
+        value = point < 0 ? digits : digits / s_powers[text.Length - 1 - point];
+        return true;
+    }
 
     private bool Advance()
     {

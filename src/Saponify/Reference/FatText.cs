@@ -35,8 +35,11 @@ internal static class FatText
     /// <summary>Points of superfat that are lost when a lot takes up no more than the low end of the range, rounded up; null when there is no value.</summary>
     internal static double? PointsAtLowEnd(Fat fat) =>
         fat.Saponification is { Low: { } low } used && used.Value.MilligramsKohPerGram > 0
-            ? Math.Ceiling((1 - (low.MilligramsKohPerGram / used.Value.MilligramsKohPerGram)) * 1000 - 1e-9) / 10
+            ? Points(low.MilligramsKohPerGram, used.Value.MilligramsKohPerGram)
             : null;
+
+    /// <summary>(used - low)/used in points, rounded up to a tenth.</summary>
+    internal static double Points(double low, double used) => Math.Max(0, Math.Ceiling((1 - (low / used)) * 1000 - 1e-9)) / 10;
 
     private static void Lye(SheetWriter sheet, Fat fat)
     {
@@ -51,7 +54,7 @@ internal static class FatText
         sheet.Row("value used", $"{used.Value}, that is {Text.Cut(used.Value.GramsNaohPerGram)} g NaOH per g; {used.Note}");
         if (used.Low != used.High)
             sheet.Row("range", $"{Koh(used.Low)} to {Koh(used.High)} mg KOH/g");
-        sheet.Row("evidence", used.IsOwn ? $"your own: {string.Join(" and ", used.Sources)}" : PantryText.Evidence(used.Evidence));
+        sheet.Row("evidence", used.IsOwn ? $"your own figure; sources: {string.Join("; ", used.Sources)}" : PantryText.Evidence(used.Evidence));
         if (PointsAtLowEnd(fat) is > 0 and { } points)
             sheet.Row("at the low end", $"the superfat is {Text.Fixed(points, 1)} points lower than planned");
     }
@@ -64,7 +67,7 @@ internal static class FatText
             sheet.Line("none on file: nothing that rests on them can be computed");
             return;
         }
-        sheet.Title($"Fatty acids in %, scaled to 100 (published middles add up to {Text.Number(profile.RawSum.Percent)}{(profile.IsPartial ? ": partial" : profile.IsWide ? ": wide ranges" : "")})");
+        sheet.Title($"Fatty acids in %, scaled to 100 (published middles add up to {Text.Number(profile.RawSum.Percent)}{(profile.IsPartial ? ": partial" : profile.IsWide ? ": wide ranges" : "")}), one # for {Text.Number(PerMark)}");
         List<string> traces = [];
         double together = 0;
         foreach ((FattyAcid acid, Ratio low, Ratio high) in profile.Published)

@@ -3,11 +3,11 @@ using Saponify.Internals;
 
 namespace Saponify;
 
-/// <summary>Rows of a table by everything they are called. Thread-safe once made.</summary>
+/// <summary>Rows of a table by everything they are called; the index is made on the first look-up. Thread-safe.</summary>
 internal sealed class NameIndex<TRow> where TRow : class, INamed, IEquatable<TRow>
 {
     private readonly string _what;
-    private readonly Dictionary<string, TRow?> _byName;                                // null: several rows share this name
+    private readonly Lazy<Dictionary<string, TRow?>> _byName;                       // null: several rows share this name
     private readonly Lazy<Nearest> _nearest;
 
     /// <param name="what">What the rows are, for messages.</param>
@@ -18,36 +18,20 @@ internal sealed class NameIndex<TRow> where TRow : class, INamed, IEquatable<TRo
         TRow[] sorted = [.. rows.Values];
         Array.Sort(sorted, (a, b) => string.CompareOrdinal(a.Id, b.Id));
         Rows = new(sorted);
-        _byName = new(4 * sorted.Length, FoldedName.Comparer);
-        foreach (TRow row in sorted)
-            _byName.TryAdd(row.Id, row);
-        foreach (TRow row in sorted)
-        {
-            _byName.TryAdd(row.Name, row);
-            foreach (string alias in row.Aliases)
-                _byName.TryAdd(alias, row);
-        }
-        Dictionary<string, TRow?> listed = new(FoldedName.Comparer);
-        foreach (TRow row in sorted)
-        {
-            foreach (string name in row.ListedNames)
-            {
-                if (!listed.TryAdd(name, row) && !ReferenceEquals(listed[name], row))
-                    listed[name] = null;
-            }
-        }
-        foreach ((string name, TRow? row) in listed)
-            _byName.TryAdd(name, row);
-        _nearest = new(() => new(_byName.Where(p => p.Value is not null).Select(p => (p.Key, p.Value!.Id))));
+        _byName = new(() => ByName(sorted));
+        _nearest = new(() => new(Names));
     }
 
     /// <summary>All rows, sorted by id.</summary>
     internal ValueList<TRow> Rows { get; }
 
+    /// <summary>Every name that leads to one row, with the row's id.</summary>
+    internal IEnumerable<(string Name, string Id)> Names => _byName.Value.Where(p => p.Value is not null).Select(p => (p.Key, p.Value!.Id));
+
     internal bool TryGet(string name, [NotNullWhen(true)] out TRow? row)
     {
         ArgumentNullException.ThrowIfNull(name);
-        return _byName.TryGetValue(name, out row) && row is not null;
+        return _byName.Value.TryGetValue(name, out row) && row is not null;
     }
 
     internal TRow Get(string name)
@@ -65,7 +49,32 @@ internal sealed class NameIndex<TRow> where TRow : class, INamed, IEquatable<TRo
     /// <summary>The ids of the rows that share a listed name; otherwise of those with the nearest names, best first, at most three.</summary>
     internal ValueList<string> Nearest(string name) => Sharing(name) is { Count: > 0 } sharing ? sharing : _nearest.Value.To(name);
 
-    private ValueList<string> Sharing(string name) => _byName.TryGetValue(name, out TRow? row) && row is null
+    private ValueList<string> Sharing(string name) => _byName.Value.TryGetValue(name, out TRow? row) && row is null
         ? [.. Rows.Where(r => r.ListedNames.Contains(name, FoldedName.Comparer)).Select(r => r.Id)]
         : default;
+
+    private static Dictionary<string, TRow?> ByName(TRow[] rows)
+    {
+        Dictionary<string, TRow?> byName = new(4 * rows.Length, FoldedName.Comparer);
+        foreach (TRow row in rows)
+            byName.TryAdd(row.Id, row);
+        foreach (TRow row in rows)
+        {
+            byName.TryAdd(row.Name, row);
+            foreach (string alias in row.Aliases)
+                byName.TryAdd(alias, row);
+        }
+        Dictionary<string, TRow?> listed = new(FoldedName.Comparer);
+        foreach (TRow row in rows)
+        {
+            foreach (string name in row.ListedNames)
+            {
+                if (!listed.TryAdd(name, row) && !ReferenceEquals(listed[name], row))
+                    listed[name] = null;
+            }
+        }
+        foreach ((string name, TRow? row) in listed)
+            byName.TryAdd(name, row);
+        return byName;
+    }
 }

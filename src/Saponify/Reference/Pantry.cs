@@ -26,6 +26,7 @@ public sealed class Pantry
     private readonly NameIndex<EssentialOil> _oils;
     private readonly NameIndex<FragranceAllergen> _fragranceAllergens;
     private readonly NameIndex<Source> _sources;
+    private readonly Lazy<ValueList<string>> _allergenClasses;
 
     internal Pantry(PantryTables tables)
     {
@@ -37,7 +38,7 @@ public sealed class Pantry
         _oils = new("essential oil", tables.EssentialOils);
         _fragranceAllergens = new("fragrance allergen", tables.FragranceAllergens);
         _sources = new("source", tables.Sources);
-        AllergenClasses = [.. new SortedSet<string>(Materials().Select(m => m.Allergen).OfType<string>(), StringComparer.Ordinal)];
+        _allergenClasses = new(() => [.. new SortedSet<string>(Materials().Select(m => m.Allergen).OfType<string>(), StringComparer.Ordinal)]);
     }
 
     /// <summary>The tables that come with the library.</summary>
@@ -68,7 +69,7 @@ public sealed class Pantry
     public ValueList<Source> Sources => _sources.Rows;
 
     /// <summary>Every allergen class that a fat, liquid or additive has, sorted, for example <c>milk</c> and <c>tree-nut</c>.</summary>
-    public ValueList<string> AllergenClasses { get; }
+    public ValueList<string> AllergenClasses => _allergenClasses.Value;
 
     /// <summary>The fat with this name.</summary>
     /// <param name="idOrAlias">For example <c>olive-oil</c>, <c>corn oil</c> or <c>Olea Europaea Fruit Oil</c>.</param>
@@ -245,7 +246,7 @@ public sealed class Pantry
 
     /// <summary>The same over all tables.</summary>
     internal ValueList<string> NearestOfAll(string name) =>
-        [.. _fats.Nearest(name).Concat(_liquids.Nearest(name)).Concat(_additives.Nearest(name)).Concat(_oils.Nearest(name)).Concat(_fragranceAllergens.Nearest(name)).Distinct(StringComparer.Ordinal)];
+        new Nearest(_fats.Names.Concat(_liquids.Names).Concat(_additives.Names).Concat(_oils.Names).Concat(_fragranceAllergens.Names)).To(name);
 
     private string OwnVersion => Version.EndsWith("+own", StringComparison.Ordinal) ? Version : Version + "+own";
 
