@@ -15,7 +15,7 @@ public class DocTests
         .. Directory.EnumerateFiles(Repository.Path("docs"), "*.md", SearchOption.AllDirectories)
             .Where(f => !f.Contains("_site", StringComparison.Ordinal))
             .Select(f => Path.GetRelativePath(Repository.Root, f).Replace('\\', '/'))
-            .Append("README.md").Append("DEVELOPERS.md").Order(StringComparer.Ordinal),
+            .Append("README.md").Append("DEVELOPERS.md").Append("src/Saponify.Testing/README.md").Order(StringComparer.Ordinal),
     ];
 
     [Theory]
