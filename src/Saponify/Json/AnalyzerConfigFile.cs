@@ -167,7 +167,7 @@ public sealed class AnalyzerConfigFile
 
         private void UnknownRule(string name, (int Start, int Length) at, string pointer)
         {
-            ValueList<string> near = Nearest.To(name, rules.Select(r => r.Id).Concat(Enum.GetNames<RuleCategory>().Select(JsonNamingPolicy.CamelCase.ConvertName)), n => n);
+            ValueList<string> near = Nearest.To(name, rules.Select(r => r.Id).Concat(Enum.GetNames<RuleCategory>().Select(JsonNamingPolicy.CamelCase.ConvertName)));
             Add(ProblemIds.UnknownMember, at.Start, at.Length, pointer, $"there is no rule or category \"{ShapeReader.Short(name)}\"", near.Count == 0 ? null : "nearest: " + string.Join(", ", near));
         }
     }

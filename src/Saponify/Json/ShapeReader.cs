@@ -76,7 +76,7 @@ internal sealed class ShapeReader(byte[] utf8)
 
     private static string? Meant(string name, Shape shape)
     {
-        ValueList<string> near = Nearest.To(name, shape.Members.Select(m => m.Name), n => n);
+        ValueList<string> near = Nearest.To(name, shape.Members.Select(m => m.Name));
         return near.Count > 0 ? near[0] : null;
     }
 

@@ -7,7 +7,7 @@ namespace Saponify;
 /// A liquid that is poured into soap: water, milk, cream, plant drink, juice. It counts as the water, fat, sugar, protein, acid and
 /// alcohol in it, not as its mass. Immutable, thread-safe; equality by content.
 /// </summary>
-public sealed record Liquid
+public sealed record Liquid : IMaterial
 {
     /// <summary>Makes a liquid of your own, for example from the label of a carton.</summary>
     /// <param name="id">Short name for look-up and files; not blank.</param>
@@ -56,14 +56,25 @@ public sealed record Liquid
     /// <summary>Where it comes from: <c>plant</c>, <c>animal</c>, <c>mineral</c>, <c>synthetic</c>; null when not stated.</summary>
     public string? Origin { get; init; }
 
+    /// <summary>True when it comes from plants or minerals or is synthetic; false when it comes from animals or insects or no origin is stated.</summary>
+    public bool IsVegan => Origins.IsVegan(Origin);
+
+    /// <summary>Its name in the inventory of cosmetic ingredients, or null; never coined.</summary>
+    public string? Inci { get; init; }
+
     /// <summary>Weakest evidence among its figures; null for one of your own making.</summary>
     public Evidence? Evidence { get; init; }
 
     /// <summary>Keys of the sources of its figures.</summary>
     public ValueList<string> Sources { get; init; }
 
+    /// <summary>Every figure as published, one row a figure, with source and place; empty for one of your own making.</summary>
+    public ValueList<SourcedFigure> Provenance { get; init; }
+
     /// <summary>What to know about it, or null.</summary>
     public string? Note { get; init; }
+
+    IEnumerable<string> INamed.ListedNames => Inci is null ? [] : [Inci];
 
     /// <summary>The name.</summary>
     public override string ToString() => Name;
