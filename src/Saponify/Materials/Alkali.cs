@@ -38,6 +38,10 @@ public sealed record Alkali
     /// <summary>Purity of the solid or strength of the solution, by mass.</summary>
     public Purity Purity { get; }
 
+    /// <summary>Where the purity is stated, for example <c>certificate 2231 of the supplier</c>; null when not said. Not blank.</summary>
+    /// <exception cref="ArgumentException">The text is blank.</exception>
+    public string? Certificate { get; init => field = value is null ? null : Guard.Text(value, "The certificate of an alkali"); }
+
     /// <summary>
     /// Share of the mass as weighed that is water: all that is not hydroxide in a solution and in solid KOH, none in solid NaOH, unless
     /// stated otherwise here. From 0 to what the purity leaves.

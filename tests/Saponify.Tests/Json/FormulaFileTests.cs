@@ -36,7 +36,7 @@ public class FormulaFileTests
         { "98 %", "0 %", "SFY1006", "/alkali/alkalis/0/purity" },
         { "98 %", "101 %", "SFY1006", "/alkali/alkalis/0/purity" },
         { "98 %", "0.98", "SFY1006", "/alkali/alkalis/0/purity" },
-        { "\"superfat\": \"6 %\", ", "", "SFY1004", "/alkali/alkalis/0/mass" },
+        { "\"superfat\": \"6 %\", ", "", "SFY1004", "/alkali/superfat" },
         { "6 %", "6", "SFY1006", "/alkali/superfat" },
         { "6 %", "600 %", "SFY1007", "/alkali/superfat" },
         { "sodium-hydroxide", "lye", "SFY1009", "/alkali/alkalis/0/alkali" },
