@@ -139,7 +139,7 @@ internal sealed class FormulaBinder(ShapeReader reader, Pantry pantry)
             Ratio? ofHydroxide = item.Percent(S.ShareOfHydroxide), ofMass = item.Percent(S.ShareOfMass);
             if (!item.IsMeant(S.ShareOfHydroxide) && !item.IsMeant(S.ShareOfMass) && !HasMass(item))
             {
-                if (items.Count > 1)
+                if (items.Exists(other => other is not null && other != item))
                     item.Missing(S.ShareOfHydroxide, "several alkalis need shares", "write shareOfHydroxide or shareOfMass for each");
                 ofHydroxide = Ratio.FromDecimalFractions(1);
             }
@@ -152,7 +152,7 @@ internal sealed class FormulaBinder(ShapeReader reader, Pantry pantry)
             return null;
         if (SuperfatTarget.SharesFault(shares.ToValueList()) is { } fault)
         {
-            plan.Report(ProblemIds.SharesOff, S.Alkalis, fault.TrimEnd('.'));
+            plan.Report(ProblemIds.SharesOff, S.Alkalis, $"{char.ToLowerInvariant(fault[0])}{fault.AsSpan(1).TrimEnd('.')}");
             return null;
         }
         if (superfat is not { } wanted)
@@ -222,6 +222,8 @@ internal sealed class FormulaBinder(ShapeReader reader, Pantry pantry)
                 plan.Missing(S.LyeConcentration, "nothing says how much liquid",
                     "write one of lyeConcentration, waterToAlkali, waterToFats, totalWater, or the mass of the lyeLiquid");
             }
+            else if (lye is not null && lye.Has(S.Line))
+                lye.Report(ProblemIds.Conflict, S.Line, "an id names a line, and a lye liquid that is not weighed is none", "leave it out");
             return (lye is null ? rule : Dissolving(rule, lye))?.HoldingBack([.. held]);
         }
         if (first is not null)
@@ -248,8 +250,6 @@ internal sealed class FormulaBinder(ShapeReader reader, Pantry pantry)
 
     private LiquidPlan? Dissolving(LiquidPlan? rule, BoundObject lye)
     {
-        if (lye.Has(S.Line))
-            lye.Report(ProblemIds.Conflict, S.Line, "an id names a line, and a lye liquid that is not weighed is none", "leave it out");
         Liquid? liquid = OneLiquid(lye);
         LiquidPortion? form = WithForm(lye, liquid?.Weighing(Mass.Zero));
         return form is null ? null

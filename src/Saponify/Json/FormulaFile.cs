@@ -1,4 +1,5 @@
 using System.Text;
+using System.Text.Unicode;
 
 namespace Saponify;
 
@@ -50,6 +51,11 @@ public sealed class FormulaFile
         if (utf8.Length > LargestBytes)
             return Failed([], pantry, new(ProblemIds.TooLarge, new(1, 1, 0, 0), "", FormattableString.Invariant($"the file has more than {LargestBytes} bytes"), "a formula file is smaller"));
         byte[] copy = utf8.ToArray();
+        if (!Utf8.IsValid(copy))
+        {
+            int wrong = FirstWrongByte(copy);
+            return Failed(copy, pantry, new(ProblemIds.Syntax, new PlaceCounter(copy).At(wrong, 1), "", FormattableString.Invariant($"byte {copy[wrong]:X2} is no UTF-8 text here"), "save the file as UTF-8"));
+        }
         if (JsonPiece.Parse(copy, out int offset, out string? fault) is not { } root)
             return Failed(copy, pantry, new(ProblemIds.Syntax, new PlaceCounter(copy).At(offset, 0), "", fault!, null));
         ShapeReader reader = new(copy);
@@ -106,6 +112,14 @@ public sealed class FormulaFile
     {
         ArgumentNullException.ThrowIfNull(path);
         return _root?.Find(path.ToJsonPointer()) is { } piece ? new PlaceCounter(_utf8).At(piece.Start, piece.End - piece.Start) : null;
+    }
+
+    private static int FirstWrongByte(ReadOnlySpan<byte> utf8)
+    {
+        int at = 0;
+        while (Rune.DecodeFromUtf8(utf8[at..], out _, out int length) == System.Buffers.OperationStatus.Done)
+            at += length;
+        return at;
     }
 
     private static FormulaFile Failed(byte[] utf8, Pantry pantry, Problem problem) => new(utf8, null, pantry, null, [problem], default);

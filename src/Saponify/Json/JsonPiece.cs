@@ -114,7 +114,7 @@ internal sealed class JsonPiece
         catch (InvalidOperationException)
         {
             offset = skip + (int)reader.TokenStartIndex;
-            fault = "the text holds bytes or escapes that are no Unicode text";
+            fault = "the text holds an escape that is half of a surrogate pair, which is no Unicode text";
             return null;
         }
     }

@@ -11,10 +11,11 @@ internal static class Nearest
         if (name.Length > LongestName)
             return default;
         string wanted = name.ToUpperInvariant();
+        int limit = Math.Max(2, wanted.Length / 3);
         return
         [
-            .. names.Select(n => (Id: id(n), Distance: Score(wanted, n.ToUpperInvariant())))
-                .Where(n => n.Distance <= Math.Max(2, wanted.Length / 3))
+            .. names.Select(n => (Id: id(n), Distance: Score(wanted, n.ToUpperInvariant(), limit)))
+                .Where(n => n.Distance <= limit)
                 .GroupBy(n => n.Id, StringComparer.Ordinal)
                 .Select(g => (Id: g.Key, Distance: g.Min(n => n.Distance)))
                 .OrderBy(n => n.Distance).ThenBy(n => n.Id, StringComparer.Ordinal)
@@ -22,12 +23,12 @@ internal static class Nearest
         ];
     }
 
-    /// <summary>Edit distance; a name that holds the wanted one as a whole, or is held by it, counts as near.</summary>
-    private static int Score(string wanted, string name)
+    /// <summary>Edit distance; a name that holds the wanted one as a whole counts as near. Lengths that differ by more than the limit need no comparing.</summary>
+    private static int Score(string wanted, string name, int limit)
     {
         if (wanted.Length >= 3 && name.Contains(wanted, StringComparison.Ordinal))
             return 1;
-        return Distance(wanted, name);
+        return Math.Abs(wanted.Length - name.Length) > limit ? int.MaxValue : Distance(wanted, name);
     }
 
     /// <summary>Edits (insert, delete, replace, swap of neighbours) from one text to the other.</summary>
