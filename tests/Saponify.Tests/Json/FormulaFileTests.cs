@@ -6,7 +6,7 @@ namespace Saponify.Tests.Json;
 /// <summary>What the formula file refuses, where and in which words.</summary>
 public class FormulaFileTests
 {
-    private const string Whole = """
+    internal const string Whole = """
         {
           "format": "saponify-formula/1",
           "name": "Test",
