@@ -12,7 +12,7 @@ namespace Saponify.Benchmarks;
 [MemoryDiagnoser]
 public class FormulaFileBenchmarks
 {
-    private byte[] _file = null!, _written = null!;
+    private byte[] _file = null!, _written = null!, _faulty = null!;
     private Pantry _pantry = null!;
     private Formula _formula = null!;
 
@@ -50,6 +50,11 @@ public class FormulaFileBenchmarks
         FormulaFile file = FormulaFile.Read(_file, _pantry);
         _formula = file.Formula ?? throw new InvalidOperationException(file.Problems[0].ToString());
         _written = FormulaFile.Write(_formula, _pantry);
+        using MemoryStream faulty = new();
+        typeof(FormulaFileBenchmarks).Assembly.GetManifestResourceStream("thirteen-faults.json")!.CopyTo(faulty);
+        _faulty = faulty.ToArray();
+        if (ReadThirteenFaults() != 13)
+            throw new InvalidOperationException("the file with thirteen faults has another number of them");
         if (JsonSerializer.Deserialize(_written, PlainContext.Default.PlainFormula)?.Fats?.Length != 4)
             throw new InvalidOperationException("the plain class does not read the file");
     }
@@ -65,6 +70,9 @@ public class FormulaFileBenchmarks
 
     [Benchmark]
     public Formula ReadAsWritten() => FormulaFile.Read(_written, _pantry).Formula!;
+
+    [Benchmark]
+    public int ReadThirteenFaults() => FormulaFile.Read(_faulty, _pantry).Problems.Count;
 
     [Benchmark]
     public byte[] Write() => FormulaFile.Write(_formula, _pantry);

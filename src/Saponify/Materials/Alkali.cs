@@ -21,6 +21,9 @@ public sealed record Alkali
     /// <summary>Water as it is unless stated otherwise: the rest of a solution and of solid KOH, none in solid NaOH.</summary>
     internal double UsualBoundWater => IsSolution || Kind == AlkaliKind.PotassiumHydroxide ? 1 - Purity.HighFraction : 0;
 
+    /// <summary>What the purity leaves, and as much more as rounding makes of it: 10 % beside 90 %.</summary>
+    internal double MostBoundWater => 1 - Purity.HighFraction + 1e-9;
+
     internal double BoundWaterFraction { get; private init; }
 
     /// <summary>g of pure hydroxide per g as weighed, at the top of the stated purity.</summary>
@@ -50,7 +53,7 @@ public sealed record Alkali
     public Ratio BoundWater
     {
         get => Ratio.FromDecimalFractions(BoundWaterFraction);
-        init => BoundWaterFraction = Stored.Fraction(value, 0, 1 - Purity.HighFraction, "Bound water");
+        init => BoundWaterFraction = Math.Min(1 - Purity.HighFraction, Stored.Fraction(value, 0, MostBoundWater, "Bound water"));
     }
 
     /// <summary>Short name: <c>sodium-hydroxide</c>, <c>potassium-hydroxide</c>, each with <c>-solution</c> when bought dissolved.</summary>

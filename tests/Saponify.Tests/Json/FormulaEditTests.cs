@@ -142,6 +142,22 @@ public class FormulaEditTests
     }
 
     [Fact]
+    public void AValueOfOtherTables_StaysUntilItIsChanged()
+    {
+        string old = Own.Replace("\"name\":\"Bar\"", "\"name\":\"Bar\", \"data\": \"2019.1\"", StringComparison.Ordinal)
+            .Replace("\"420 g\"", "\"420 g\", \"saponificationValue\": \"0.1 g NaOH/g\"", StringComparison.Ordinal);
+        FatPortion olive = FormulaFile.Read(old, s_pantry).Formula!.Fats[0];
+        Assert.Equal("formula file, tables 2019.1", olive.Fat.Lot!.Source);
+        // another mass leaves the value as it stands
+        Assert.Equal(old.Replace("420 g", "400 g", StringComparison.Ordinal), Edit(old, f => WithFats(f, olive with { Mass = Mass.FromGrams(400) }, f.Fats[1], f.Fats[2])));
+        // the pantry's fat brings the pantry's value
+        Assert.Equal(old.Replace("0.1 g NaOH/g", Text(s_pantry.Fat("olive-oil")), StringComparison.Ordinal), Edit(old, f => WithFats(f, s_pantry.Fat("olive-oil").Weighing(olive.Mass), f.Fats[1], f.Fats[2])));
+        // the same lot on another fat is written out
+        Assert.Contains("\"lot\": { \"name\": \"as in the file\", \"source\": \"formula file, tables 2019.1\"",
+            Edit(old, f => WithFats(f, s_pantry.Fat("lard").WithLot(olive.Fat.Lot).Weighing(olive.Mass), f.Fats[1], f.Fats[2])), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void AFileWithProblems_CannotBeEdited()
     {
         FormulaFile file = FormulaFile.Read(Own.Replace("6 %", "6", StringComparison.Ordinal), s_pantry);

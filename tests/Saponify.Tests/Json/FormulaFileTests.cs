@@ -207,6 +207,16 @@ public class FormulaFileTests
     }
 
     [Fact]
+    public void Read_BoundWaterThatFillsUpThePurity_IsTheUsualOne()
+    {
+        // 1 - 0.9 is a little less than 0.1 as a double
+        string json = Whole.Replace("sodium-hydroxide", "potassium-hydroxide", StringComparison.Ordinal).Replace("\"98 %\"", "\"90 %\", \"boundWater\": \"10 %\"", StringComparison.Ordinal);
+        FormulaFile file = FormulaFile.Read(json, Pantry.Reference);
+        Assert.Empty(file.Problems);
+        Assert.Equal(Alkali.PotassiumHydroxide(Ratio.FromPercent(90)), Assert.IsType<SuperfatTarget>(file.Formula!.Alkali).Alkalis[0].Alkali);
+    }
+
+    [Fact]
     public void Label_OfALiquid_IsPartOfItsEquality_AndIsChecked()
     {
         Liquid cream = Pantry.Reference.Liquid("heavy-cream");
