@@ -1,3 +1,4 @@
+using System.Buffers;
 using System.Text;
 using System.Text.Unicode;
 
@@ -70,7 +71,11 @@ public sealed class FormulaFile
     public static FormulaFile Read(string json, Pantry pantry)
     {
         ArgumentNullException.ThrowIfNull(json);
-        return Read(Encoding.UTF8.GetBytes(json), pantry);
+        ArgumentNullException.ThrowIfNull(pantry);
+        byte[] utf8 = new byte[Encoding.UTF8.GetByteCount(json)];
+        return Utf8.FromUtf16(json, utf8, out _, out int written, replaceInvalidSequences: false) == OperationStatus.Done
+            ? Read(utf8, pantry)
+            : Failed(utf8, pantry, new(ProblemIds.Syntax, new PlaceCounter(utf8).At(written, 0), "", "half of a surrogate pair stands here, which is no Unicode text", null));
     }
 
     /// <summary>Writes a formula as a file: UTF-8, LF, every amount in the unit it was written in. Read again, it gives an equal formula.</summary>
@@ -117,7 +122,7 @@ public sealed class FormulaFile
     private static int FirstWrongByte(ReadOnlySpan<byte> utf8)
     {
         int at = 0;
-        while (Rune.DecodeFromUtf8(utf8[at..], out _, out int length) == System.Buffers.OperationStatus.Done)
+        while (Rune.DecodeFromUtf8(utf8[at..], out _, out int length) == OperationStatus.Done)
             at += length;
         return at;
     }

@@ -159,10 +159,14 @@ internal sealed class JsonPiece
         return (int)Math.Min(start + (exception.BytePositionInLine ?? 0), utf8.Length);
     }
 
-    /// <summary>The reader's message without its own account of the place.</summary>
+    /// <summary>The reader's message without its own account of the place and its advice to programmers.</summary>
     private static string Reason(string message)
     {
-        int end = message.IndexOf(" LineNumber:", StringComparison.Ordinal);
-        return (end < 0 ? message : message[..end]).TrimEnd('.');
+        foreach (string end in (string[])[" LineNumber:", " which is not supported in this mode"])
+        {
+            if (message.IndexOf(end, StringComparison.Ordinal) is var at and >= 0)
+                message = message[..at];
+        }
+        return message.TrimEnd('.');
     }
 }

@@ -121,6 +121,20 @@ public class FormulaFileTests
         Assert.Empty(FormulaFile.Read("\uFEFF" + Whole.ReplaceLineEndings("\r\n"), Pantry.Reference).Problems);
     }
 
+    [Theory]
+    [InlineData("{\n  \"name\": \"x\",\n}", 3, 1, "a trailing comma")]
+    [InlineData("{\n  \"name\" /* of it */: \"x\"\n}", 2, 10, "Expected a ':'")]
+    [InlineData("{\n  \"name\": \"x\"\n", 3, 1, "open JSON object")]
+    [InlineData("{\n  'name': \"x\"\n}", 2, 3, "is an invalid start")]
+    [InlineData("{ \"name\": \"é🧼\" \"x\" }", 1, 17, "invalid after a value")]
+    public void Read_AFaultOfSyntax_IsPlacedAndTellsNothingOfReaders(string json, int line, int column, string words)
+    {
+        Problem problem = Assert.Single(FormulaFile.Read(json, Pantry.Reference).Problems);
+        Assert.Equal(("SFY1001", line, column), (problem.Id, problem.Place.Line, problem.Place.Column));
+        Assert.Contains(words, problem.Text, StringComparison.Ordinal);
+        Assert.DoesNotContain("reader", problem.Text, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Read_BeyondOneMegabyte_IsRefusedUnread()
     {

@@ -101,6 +101,13 @@ public class HostileFileTests
         Assert.Contains("surrogate", problem.Text, StringComparison.Ordinal);
     }
 
+    [Fact]
+    public void HalfASurrogatePair_InAString_IsNotReplacedInSilence()
+    {
+        Problem problem = Assert.Single(FormulaFile.Read("{\n  \"name\": \"🧼\ud83e\" }", Pantry.Reference).Problems);
+        Assert.Equal(("SFY1001", 2, 14), (problem.Id, problem.Place.Line, problem.Place.Column));
+    }
+
     [Theory]
     [InlineData(new byte[] { 0xFF, 0xFE, 0x7B, 0x00 }, 1)]                          // UTF-16
     [InlineData(new byte[] { 0x7B, 0x22, 0xB0, 0x43, 0x22 }, 3)]                    // a degree sign in Latin-1
