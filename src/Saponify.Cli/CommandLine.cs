@@ -16,6 +16,7 @@ internal static class CommandLine
         {
             PlanCommand.Make(input),
             CheckCommand.Make(input),
+            ProcessCommand.Make(input),
         };
         ParseResult parsed = root.Parse(args);
         int exit = parsed.Invoke(new InvocationConfiguration { Output = output, Error = errors });

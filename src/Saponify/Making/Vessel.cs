@@ -52,6 +52,24 @@ public sealed record Vessel
     }
 
     /// <summary>
+    /// How lye cools in it: the heat capacity of lye and vessel over the heat that its area gives off. An estimate; readings of your own
+    /// (<see cref="NewtonCooling.Fit"/>) beat it. Null for lye beyond 50 %.
+    /// </summary>
+    /// <param name="lye">The lye.</param>
+    /// <param name="surroundings">What the vessel stands in.</param>
+    /// <exception cref="ArgumentNullException">A null argument.</exception>
+    public CoolingSpan? Cooling(LyeSolution lye, Surroundings surroundings)
+    {
+        ArgumentNullException.ThrowIfNull(lye);
+        ArgumentNullException.ThrowIfNull(surroundings);
+        if (lye.VolumeAt(surroundings.Temperature) is not { } volume || !(lye.Capacity > 0))
+            return null;
+        Entropy capacity = Entropy.FromJoulesPerKelvin(lye.Capacity + (Grams * (Material.HeatCapacity?.Value.KilojoulesPerKilogramKelvin ?? 0)));
+        return new(NewtonCooling.Of(surroundings.Temperature, capacity, AreaFor(volume), surroundings.Most),
+            NewtonCooling.Of(surroundings.Temperature, capacity, AreaFor(volume), surroundings.Least), surroundings.Evidence);
+    }
+
+    /// <summary>
     /// What speaks against making this lye in it; empty when nothing does. The peak is the upper bound, so a finding may be spared in practice,
     /// but no danger is left out for what the tables know.
     /// </summary>

@@ -1,4 +1,6 @@
 using Saponify.Internals;
+using UnitsNet;
+using UnitsNet.Units;
 
 namespace Saponify;
 
@@ -37,20 +39,30 @@ public sealed record VesselFinding
     /// <summary>How well they support it.</summary>
     public Evidence Evidence { get; }
 
-    /// <summary>One sentence in English; invariant.</summary>
-    public override string ToString()
+    /// <summary>One sentence in English, in degrees Celsius; invariant.</summary>
+    public override string ToString() => ToText(TemperatureUnit.DegreeCelsius);
+
+    internal string ToText(TemperatureUnit unit)
     {
-        string found = $"{Text.Fixed(Found, 0)} {Unit}", limit = $"{Text.Fixed(Limit, 0)} {Unit}";
+        string found = Show(Found, unit), limit = Show(Limit, unit);
+        string memory = Evidence == Evidence.Memory ? " (memory)" : "";
         return Kind switch
         {
-            VesselFindingKind.NeverForLye => $"{Material.Name} must never hold lye. {Material.Note}".TrimEnd(),
-            VesselFindingKind.TooHot => $"The lye may reach {found}; {Material.Name} stands {limit} at the most.",
-            VesselFindingKind.HotForLong => $"The lye may reach {found}; {Material.Name} stands more than {limit} for a short time only.",
-            VesselFindingKind.Attacked => $"The lye may reach {found}; from {limit} it takes the surface off {Material.Name}.",
+            VesselFindingKind.NeverForLye => $"{Material.Name} must NEVER hold lye. {Material.Note}".TrimEnd(),
+            VesselFindingKind.TooHot => $"The lye may reach {found}; {Material.Name} stands {limit} at the most{memory}.",
+            VesselFindingKind.HotForLong => $"The lye may reach {found}; {Material.Name} stands more than {limit} for a short time only{memory}.",
+            VesselFindingKind.Attacked => $"The lye may reach {found}; from {limit} on it takes the surface off {Material.Name}.",
             VesselFindingKind.ThermalShock => $"A step of up to {found} may crack {Material.Name}, which stands {limit} when new and unscratched.",
-            VesselFindingKind.TooSmall => $"The content of {found} does not fit into {limit}.",
+            VesselFindingKind.TooSmall => $"The content of {found} does NOT fit into {limit}.",
             VesselFindingKind.LittleHeadspace => $"Only {found} of the vessel stays free; {limit} is asked for.",
             _ => $"A lye of {found} is stronger than the {limit} that figures reach: its heat can't be told.",
         };
     }
+
+    private string Show(double number, TemperatureUnit unit) => Unit switch
+    {
+        "°C" => ProcessText.Show(Temperature.FromDegreesCelsius(number), unit),
+        "K" when unit == TemperatureUnit.DegreeFahrenheit => $"{Text.Fixed(number * 1.8, 0)} °F",
+        _ => $"{Text.Fixed(number, 0)} {Unit}",
+    };
 }
