@@ -129,7 +129,7 @@ internal sealed class ProcessSteps(ProcessPlan plan)
         if (_setup.MilkLimit is not { } limit || plan.WithHeldBack is not { } mixing || !(mixing.MixedTemperature?.DegreesCelsius > limit.DegreesCelsius) || !mixing.Liquids.Any(l => Scorches(l.Liquid)))
             return null;
         string colder = mixing.LyeTemperatureFor(limit) is { DegreesCelsius: >= 0 } lye ? $"cool the lye to {Show(lye)}" : "";
-        string weaker = mixing.WaterFor(limit) is { } water ? $"move {Text.Number(Math.Ceiling(water.Grams))} g more water into the lye" : "";
+        string weaker = mixing.WaterFor(limit) is { } water ? $"put {Text.Number(Math.Ceiling(water.Grams))} g more water into the lye" : "";
         string way = string.Join(" or ", new[] { colder, weaker }.Where(w => w.Length > 0));
         return $"The held-back milk would pass your limit of {Show(limit)}: {(way.Length > 0 ? way : "freeze the milk or hold it back for the fats")}.";
     }
