@@ -35,6 +35,65 @@ public class CommandLineTests
         Assert.Contains(" oz  Canola oil", Run("plan", Example("market-day-bar"), "--unit", "oz").Output, StringComparison.Ordinal);
 
     [Fact]
+    public void Plan_OnAScale_PrintsWholeStepsAndHowSureItIs()
+    {
+        (int exit, string output, _) = Run("plan", Example("oat-and-cream"), "--scale", "0.1oz");
+        Assert.Equal(0, exit);
+        Assert.Contains("4.0 oz  sodium hydroxide", output, StringComparison.Ordinal);
+        Assert.Contains("One step of the alkali's scale, 0.1 oz, is worth 2.31 points of superfat", output, StringComparison.Ordinal);
+        Assert.Contains("lye-heavy with", output, StringComparison.Ordinal);
+        Assert.Equal(64, Run("plan", Example("oat-and-cream"), "--scale", "0g").Exit);
+    }
+
+    [Fact]
+    public void Check_PrintsFindingsAsCompilersDo()
+    {
+        string json = File.ReadAllText(Example("market-day-bar")).Replace("\"7 %\"", "\"-3 %\"", StringComparison.Ordinal);
+        (int exit, string output, _) = RunWith(json, "check", "-");
+        Assert.Equal(1, exit);
+        Assert.StartsWith("standard input(10,17): error SFY2001: alkali.superfat: ", output, StringComparison.Ordinal);
+        Assert.Contains("    fix: Plan for a superfat of 5 % of all fat (changes the product)", output, StringComparison.Ordinal);
+        Assert.EndsWith("1 formula: 1 error, 0 warnings, 0 infos\n", output, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Check_OfManyFiles_GoesThroughAll_AndWritesSarif()
+    {
+        string sarif = Path.GetTempFileName();
+        try
+        {
+            (int exit, string output, string errors) = Run(["check", .. Repository.Examples, "no-such-file.json", "--sarif", sarif, "--scale", "1g", "--form", "soft"]);
+            Assert.Equal(2, exit);
+            Assert.Contains("6 formulas: 0 errors", output, StringComparison.Ordinal);
+            Assert.Contains("1 can't be read", output, StringComparison.Ordinal);
+            Assert.Contains("no-such-file.json: error", errors, StringComparison.Ordinal);
+            using JsonDocument log = JsonDocument.Parse(File.ReadAllBytes(sarif));
+            Assert.Equal("2.1.0", log.RootElement.GetProperty("version").GetString());
+        }
+        finally
+        {
+            File.Delete(sarif);
+        }
+    }
+
+    [Fact]
+    public void Check_WithAFaultyConfiguration_ExitsWithTwo()
+    {
+        string config = Path.GetTempFileName();
+        try
+        {
+            File.WriteAllText(config, "{ \"severity\": { \"SFY2001\": \"off\" } }");
+            (int exit, _, string errors) = Run("check", Example("all-coconut"), "--config", config);
+            Assert.Equal(2, exit);
+            Assert.Contains("SFY2001 is a safety rule and stays at error", errors, StringComparison.Ordinal);
+        }
+        finally
+        {
+            File.Delete(config);
+        }
+    }
+
+    [Fact]
     public void Plan_AsJson_IsJson()
     {
         (int exit, string output, _) = Run("plan", Example("goat-milk-frozen"), "--output", "json");
