@@ -57,6 +57,14 @@ internal sealed class JugContents
     /// <summary>mol of acid, the protons in doubt included: for a bound on heat they count.</summary>
     internal double Acid { get; private set; }
 
+    /// <summary>mol of hydroxide that fat in the jug takes up at once; a fat without a saponification value as one of 265 mg KOH/g.</summary>
+    internal double Fat { get; private set; }
+
+    /// <summary>Sugar in the jug: it gives heat in lye that nobody has measured.</summary>
+    internal double Sugar { get; private set; }
+
+    internal double Alcohol { get; private set; }
+
     internal double Ice { get; private set; }
 
     /// <summary>J to warm the ice to 0 degrees and to melt it.</summary>
@@ -100,6 +108,9 @@ internal sealed class JugContents
         Other += grams * (1 - contents.WaterFraction);
         OtherCapacity += grams * HeatCapacities.BesideWater(contents);
         Acid += contents.AcidKind is { } acid ? grams * contents.AcidFraction * (acid.HydroxidePerGram + acid.HydroxideInDoubtPerGram) : 0;
+        Fat += grams * contents.FatFraction * (contents.FatKind is { HydroxidePerGram: > 0 } fat ? fat.HydroxidePerGram : 0.265 / Molar.PotassiumHydroxide);
+        Sugar += grams * contents.SugarFraction;
+        Alcohol += grams * contents.AlcoholFraction;
         Content += content;
     }
 }

@@ -17,11 +17,14 @@ public sealed class LyeSolution
     /// <summary>kJ per mol of acid: acetic acid with hydroxide, a stand-in for every acid. Source: crc-thermodynamics, own arithmetic.</summary>
     private const double Neutralising = 57.5;
 
+    /// <summary>kJ per mol of fat taken apart: the most that is named anywhere, a rule of thumb of the industry (memory). Esters give 54.3 (crc-thermodynamics).</summary>
+    private const double Saponifying = 75;
+
     /// <summary>mL per g of what is there beside alkali and water, near enough (memory).</summary>
     private const double OtherMilliliters = 0.7;
 
     private readonly JugContents _contents;
-    private readonly double _dissolving, _diluting, _neutralising, _peak, _flakes, _iceLeft;
+    private readonly double _dissolving, _diluting, _neutralising, _saponifying, _peak, _flakes, _iceLeft;
 
     internal LyeSolution(LyeJug jug)
     {
@@ -33,8 +36,9 @@ public sealed class LyeSolution
         _dissolving = Properties.Released(contents.Solid.Sodium, contents.Solid.Potassium) * 1000;
         _diluting = (Properties.Released(contents.Bought.Sodium, contents.Bought.Potassium) * 1000) - contents.BoughtReleased;
         _neutralising = Math.Min(contents.Acid, SodiumMoles + PotassiumMoles) * (Neutralising + HeatLeftPerMole) * 1000;
-        (_peak, _iceLeft) = Peaks(_dissolving + _diluting + _neutralising);
-        (_flakes, _) = Peaks(_dissolving + _diluting + _neutralising - contents.Hydrate);
+        _saponifying = Math.Min(contents.Fat, Math.Max(0, SodiumMoles + PotassiumMoles - contents.Acid)) * Saponifying * 1000;
+        (_peak, _iceLeft) = Peaks(Released);
+        (_flakes, _) = Peaks(Released - contents.Hydrate);
     }
 
     internal double Capacity { get; }
@@ -48,6 +52,8 @@ public sealed class LyeSolution
     internal double SodiumMoles => _contents.Solid.Sodium + _contents.Bought.Sodium;
 
     internal double PotassiumMoles => _contents.Solid.Potassium + _contents.Bought.Potassium;
+
+        internal double AlcoholGrams => _contents.Alcohol;
 
     internal double? PeakCelsius => Finite(_peak);
 
@@ -77,8 +83,17 @@ public sealed class LyeSolution
     /// <summary>Heat that acids in the jug release, 57.5 kJ per mol and the heat of dilution still in the lye. Source: crc-thermodynamics. Null beyond 50 %.</summary>
     public Energy? HeatOfNeutralising => Joules(_neutralising);
 
-    /// <summary>Dissolving, diluting and neutralising together: an upper bound. Null beyond 50 %.</summary>
-    public Energy? HeatReleased => Joules(_dissolving + _diluting + _neutralising);
+    /// <summary>
+    /// Heat that fat in the jug releases when lye takes it apart, as in milk or cream as the lye liquid: 75 kJ per mol, the most that is named anywhere
+    /// (memory). Null beyond 50 %.
+    /// </summary>
+    public Energy? HeatOfSaponifying => double.IsFinite(Capacity) ? Joules(_saponifying) : null;
+
+    /// <summary>
+    /// Dissolving, diluting, neutralising and saponifying together: the heat of the bound. Sugar gives heat in lye that nobody has measured; it is not in it.
+    /// Null beyond 50 %.
+    /// </summary>
+    public Energy? HeatReleased => Joules(Released);
 
     /// <summary>
     /// Heat that flakes do not release, because their bound water sits in KOH.H2O or NaOH.H2O already: 42.97 and 23.1 kJ per mol of it.
@@ -93,8 +108,8 @@ public sealed class LyeSolution
     public Entropy? HeatCapacity => Finite(Capacity) is { } value ? Entropy.FromJoulesPerKelvin(value) : null;
 
     /// <summary>
-    /// Peak temperature, upper bound: all heat stays in the lye and the alkali is taken as dry. It may lie above the boiling point: then the lye
-    /// boils instead. Null beyond 50 %.
+    /// Peak temperature, upper bound: all heat stays in the lye and the alkali is taken as dry. Its figures are good to <see cref="PeakError"/>. It may lie
+    /// above the boiling point: then the lye boils instead. With sugar in the jug it is no bound. Null beyond 50 %.
     /// </summary>
     public Temperature? Peak => Celsius(_peak);
 
@@ -104,11 +119,17 @@ public sealed class LyeSolution
     /// </summary>
     public Temperature? PeakOfHydrate => Celsius(_flakes);
 
+    /// <summary>How far the stated error of the heat of solution moves the peak: about 1 K for NaOH, 3 K for KOH. Null beyond 50 %.</summary>
+    public TemperatureDelta? PeakError => Finite(ErrorKelvins) is { } error ? TemperatureDelta.FromKelvins(error) : null;
+
+    /// <summary>True with sugar in the jug, from milk, juice or honey: it gives heat in lye that nobody has measured, and the peak is no bound then.</summary>
+    public bool HasSugar => _contents.Sugar > 0;
+
     /// <summary>Ice that is left because the heat does not melt it all; the peak is 0 degrees Celsius then.</summary>
     public Mass IceLeft => Mass.FromGrams(double.IsNaN(_peak) ? 0 : _iceLeft);
 
-    /// <summary>True when the upper bound reaches the boiling point at 101.325 kPa: it may boil over. Null beyond 50 %.</summary>
-    public bool? MayBoil => double.IsNaN(_peak) || double.IsNaN(Properties.BoilingCelsius) ? null : _peak >= Properties.BoilingCelsius;
+    /// <summary>True when the upper bound, with its error, reaches the boiling point at 101.325 kPa: it may boil over. Null beyond 50 %.</summary>
+    public bool? MayBoil => double.IsFinite(_peak + Properties.BoilingCelsius) ? _peak + ErrorKelvins >= Properties.BoilingCelsius : null;
 
     /// <summary>
     /// Volume, at the temperature or, outside the figures, at the nearest one that has them. What is there beside alkali and water counts 0.7 mL per g (memory):
@@ -121,6 +142,12 @@ public sealed class LyeSolution
     /// <summary>True when the lye stays clear at this temperature, the doubt of the figure included; null when there is none.</summary>
     /// <param name="temperature">Temperature of the lye.</param>
     public bool? IsClearAt(Temperature temperature) => Properties.CrystallisesBelow is { } limit ? temperature.DegreesCelsius >= limit.High!.Value.DegreesCelsius : null;
+
+    private double Released => _dissolving + _diluting + _neutralising + _saponifying;
+
+    private double ErrorKelvins => ((SodiumMoles * ErrorOf(AlkaliKind.SodiumHydroxide)) + (PotassiumMoles * ErrorOf(AlkaliKind.PotassiumHydroxide))) * 1000 / Capacity;
+
+    private double ErrorOf(AlkaliKind kind) => DissolvingHeat.At(kind, Properties.StrengthFraction)?.Error ?? 0;
 
     /// <summary>kJ per mol that is still in the lye and comes out when it is diluted without end.</summary>
     private double HeatLeftPerMole => SodiumMoles + PotassiumMoles > 0

@@ -30,6 +30,13 @@ internal sealed class ProcessSteps(ProcessPlan plan)
 
     private string Show(Temperature temperature) => ProcessText.Show(temperature, plan.Unit);
 
+    /// <summary>A difference, rounded up to a whole degree.</summary>
+    private string Step(TemperatureDelta delta)
+    {
+        double factor = plan.Unit == TemperatureUnit.DegreeFahrenheit ? 1.8 : 1;
+        return $"{Text.Number(Math.Max(1, Math.Ceiling((delta.Kelvins * factor) - 1e-9)))} {UnitTable.Name(UnitTable.Temperature, plan.Unit)}";
+    }
+
     private ProcessStep WarmFats()
     {
         List<string> notes = [];
@@ -64,9 +71,12 @@ internal sealed class ProcessSteps(ProcessPlan plan)
         else
         {
             string both = properties.IsEstimate ? " Figures of lye of both alkalis are the mean of the pure ones: an estimate." : "";
-            notes.Add($"{strength}. The bound leaves out what jug, room and steam take.{both}");
-            if (properties.HeatOfSolution!.Evidence == Evidence.Memory && !isBought)
-                notes.Add("Its heat of solution is pieced together, in part from memory, and good to about 3 %.");
+            string remembered = properties.HeatOfSolution!.Evidence == Evidence.Memory && properties.SodiumFraction < 1 ? " Part of the heat of KOH is from memory." : "";
+            notes.Add($"{strength}. {(_lye.HasSugar ? "The figure" : "The bound")} leaves out what jug, room and steam take; its data are good to {Step(_lye.PeakError!.Value)}.{both}{remembered}");
+            if (_lye.HasSugar)
+                notes.Add("Sugar in lye browns and gives heat that nobody has measured: with milk, juice or honey in the jug the peak may lie higher.");
+            if (_lye.AlcoholGrams > 0)
+                notes.Add($"The alcohol in it boils from {Show(Temperature.FromDegreesCelsius(78))} on and foams over: drive it off beforehand (common practice, no source).");
             if (_lye.FlakesCelsius < _lye.PeakCelsius - 0.5)
                 notes.Add($"Flakes with bound water give less heat: expect {Show(_lye.PeakOfHydrate!.Value)} at most. The bound takes them as dry.");
             Temperature boiling = properties.BoilingPoint!.Value;
@@ -79,14 +89,14 @@ internal sealed class ProcessSteps(ProcessPlan plan)
                     + (_lye.IceLeft.Grams > 0 ? $" {Text.Number(_lye.IceLeft.Grams)} g of it do not melt." : ""));
             }
             if (_setup.MilkLimit is { } limit && peak.DegreesCelsius > limit.DegreesCelsius && _lye.Jug.Liquids.Any(l => Scorches(l.Liquid)))
-                notes.Add($"That is above your limit of {Show(limit)} for milk: dissolve in plain water and hold the milk back, or freeze it, and stir the alkali in slowly over a bath.");
+                notes.Add($"That is above your limit of {Show(limit)} for milk and sugar: dissolve in plain water and hold this liquid back, or freeze it and stir the alkali in slowly over a bath.");
         }
         if (properties.CrystallisesBelow is { } crystals)
         {
             notes.Add(crystals.Low is null ? $"It stays clear down to {Show(crystals.High!.Value)} at least." : $"It may drop crystals below {Show(crystals.Value)}.");
         }
         notes.AddRange(plan.VesselFindings.Select(f => f.ToText(plan.Unit)));
-        return new(ProcessStepKind.DissolveAlkali, what, _lye.Peak, Claim.UpperBound, notes.ToValueList());
+        return new(ProcessStepKind.DissolveAlkali, what, _lye.Peak, _lye.HasSugar ? Claim.Estimate : Claim.UpperBound, notes.ToValueList());
     }
 
     private ProcessStep Cool()
@@ -109,7 +119,7 @@ internal sealed class ProcessSteps(ProcessPlan plan)
         if (plan.HottestLye is { } start && start.DegreesCelsius <= wanted.DegreesCelsius)
             notes.Add("It never gets warmer than that by itself; what follows is reckoned with it.");
         else if (plan.CoolingTime is not null)
-            notes.Add($"Counted from the upper bound, in {Where()}: heat transfer {Text.Number(Used().LeastTransfer)} to {Text.Number(Used().MostTransfer)} W/(m² K){(Used().Evidence == Evidence.Memory ? " (memory)" : "")}. Two readings of your own tell more.");
+            notes.Add($"Counted from the peak above, in {Where()}: heat transfer {Text.Number(Used().LeastTransfer)} to {Text.Number(Used().MostTransfer)} W/(m² K){(Used().Evidence == Evidence.Memory ? " (memory)" : "")}. Two readings of your own tell more.");
         else if (plan.Cooling is not null)
             notes.Add($"It never gets there in {Where()} of {Show(Used().Temperature)}.");
         if (_setup.Surroundings is { Celsius: <= 0 } && plan.HottestLye is { } hot && hot.DegreesCelsius > wanted.DegreesCelsius && _lye.HeatCapacity is { } capacity)

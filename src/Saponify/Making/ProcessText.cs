@@ -129,7 +129,7 @@ internal static class ProcessText
             return;
         foreach (LiquidPortion liquid in plan.Lye!.Jug.Liquids)
             bars.Add((liquid.IsFrozen ? "ice" : "liquid", liquid.Temperature!.Value, '='));
-        bars.Add(("lye, upper bound", hottest, '#'));
+        bars.Add(plan.Lye.HasSugar ? ("lye, hottest", hottest, '-') : ("lye, upper bound", hottest, '#'));
         if (plan.Cooling is { } cooling && plan.CoolingTime is { } time && time.Value.Minutes > 0)
         {
             double step = Step(time.Value.Minutes);

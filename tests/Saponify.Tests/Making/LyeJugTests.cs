@@ -55,6 +55,30 @@ public class LyeJugTests
     }
 
     [Fact]
+    public void FatOfCreamInTheJug_AddsItsHeat_AndSugarTakesTheBoundAway()
+    {
+        Liquid cream = Pantry.Reference.Liquid("heavy-cream");
+        LyeSolution lye = Jug(Naoh(100), cream.Weighing(Mass.FromGrams(300)).At(C(5))).Dissolve();
+        double moles = 300 * cream.Contents.Fat.DecimalFractions * cream.Contents.FatKind!.Saponification!.Value.MilligramsKohPerGram / 56105;
+        Assert.Equal(moles * 75, lye.HeatOfSaponifying!.Value.Kilojoules, 6);
+        Assert.True(lye.HasSugar);
+        LyeSolution plain = Jug(Naoh(100), Water(300, 5)).Dissolve();
+        Assert.Equal(0, plain.HeatOfSaponifying!.Value.Kilojoules);
+        Assert.False(plain.HasSugar);
+        // fat takes no more lye than there is
+        LyeSolution little = Jug(Naoh(1), cream.Weighing(Mass.FromGrams(300)).At(C(5))).Dissolve();
+        Assert.InRange(little.HeatOfSaponifying!.Value.Kilojoules, 0, 75 / 39.997);
+    }
+
+    [Fact]
+    public void PeakError_IsThatOfTheHeatOfSolution()
+    {
+        Assert.InRange(Jug(Naoh(100), Water(200, 20)).Dissolve().PeakError!.Value.Kelvins, 0.5, 1);
+        Assert.InRange(Jug(Koh(100), Water(200, 20)).Dissolve().PeakError!.Value.Kelvins, 2, 4);
+        Assert.Null(Jug(Koh(100), Water(20, 20)).Dissolve().PeakError);
+    }
+
+    [Fact]
     public void BothAlkalis_LieBetweenThePure_AndSaySo()
     {
         LyeProperties both = LyeProperties.OfBoth(Ratio.FromPercent(30), Ratio.FromPercent(40)), soda = LyeProperties.OfSodiumHydroxide(Ratio.FromPercent(30)), potash = LyeProperties.OfPotassiumHydroxide(Ratio.FromPercent(30));

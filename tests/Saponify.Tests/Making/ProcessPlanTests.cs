@@ -121,6 +121,19 @@ public class ProcessPlanTests
     }
 
     [Fact]
+    public void BeerAndMilkInTheJug_AreWarnedOf_AndTheirPeakIsNoBound()
+    {
+        Liquid stout = new("stout", "Stout", new Contents { Water = Ratio.FromPercent(90), Alcohol = Ratio.FromPercent(5), Sugar = Ratio.FromPercent(3) });
+        Formula beer = Example("market-day-bar") with { Liquids = LiquidPlan.LyeConcentration(Ratio.FromPercent(29)).DissolvingIn(stout) };
+        ProcessStep step = beer.Plan().Process(Kitchen).Steps[1];
+        Assert.Equal(Claim.Estimate, step.Claim);
+        Assert.Contains(step.Notes, n => n.StartsWith("The alcohol in it boils from 78 °C on", StringComparison.Ordinal));
+        Assert.Contains(step.Notes, n => n.StartsWith("Sugar in lye browns", StringComparison.Ordinal));
+        Assert.Contains(step.Notes, n => n.StartsWith("That is above your limit of 40 °C for milk", StringComparison.Ordinal));
+        Assert.Equal(Claim.UpperBound, Example("market-day-bar").Plan().Process(Kitchen).Steps[1].Claim);
+    }
+
+    [Fact]
     public void SolidLateFat_IsMeltedFirst()
     {
         Formula late = Example("market-day-bar");
