@@ -53,7 +53,7 @@ public sealed record Vessel
 
     /// <summary>
     /// How lye cools in it: the heat capacity of lye and vessel over the heat that its area gives off. An estimate; readings of your own
-    /// (<see cref="NewtonCooling.Fit"/>) beat it. Null for lye beyond 50 %.
+    /// (<see cref="NewtonCooling.Fit"/>) beat it. Null for lye beyond 50 %, and for none at all or more than the vessel holds.
     /// </summary>
     /// <param name="lye">The lye.</param>
     /// <param name="surroundings">What the vessel stands in.</param>
@@ -62,7 +62,7 @@ public sealed record Vessel
     {
         ArgumentNullException.ThrowIfNull(lye);
         ArgumentNullException.ThrowIfNull(surroundings);
-        if (lye.VolumeAt(surroundings.Temperature) is not { } volume || !(lye.Capacity > 0))
+        if (lye.VolumeAt(surroundings.Temperature) is not { Milliliters: >= 1e-6 } volume || volume.Milliliters > Milliliters)
             return null;
         Entropy capacity = Entropy.FromJoulesPerKelvin(lye.Capacity + (Grams * (Material.HeatCapacity?.Value.KilojoulesPerKilogramKelvin ?? 0)));
         return new(NewtonCooling.Of(surroundings.Temperature, capacity, AreaFor(volume), surroundings.Most),

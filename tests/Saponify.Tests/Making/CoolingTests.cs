@@ -35,6 +35,8 @@ public class CoolingTests
         Assert.Equal(Evidence.Memory, air.Evidence);
         Assert.Null(jug.Cooling(lye, Surroundings.StillAir(C(21)))!.TimeTo(C(100), C(21)));
         Assert.Null(jug.Cooling(Jug(Naoh(60), Water(40, 20)).Dissolve(), Surroundings.IceBath()));
+        Assert.Null(jug.Cooling(Jug(Naoh(600), Water(1400, 20)).Dissolve(), Surroundings.IceBath()));
+        Assert.Null(jug.Cooling(Jug(Naoh(0), Water(0, 20)).Dissolve(), Surroundings.IceBath()));
     }
 
     [Fact]

@@ -82,7 +82,7 @@ public class LyeJugLaws
         return strong.BoilingPoint!.Value.DegreesCelsius > weak.BoilingPoint!.Value.DegreesCelsius
             && strong.Density(C(25))!.Value.GramsPerMilliliter > weak.Density(C(25))!.Value.GramsPerMilliliter
             && strong.HeatCapacity(C(60))!.Value.KilojoulesPerKilogramKelvin < weak.HeatCapacity(C(60))!.Value.KilojoulesPerKilogramKelvin + 1e-12
-            && (percent < 10 ? Math.Abs(heat) < 0.2 : heat is > 0 and < 0.2)
+            && (percent < 10 ? Math.Abs(heat) < (percent < 0.5 ? 0.5 : 0.2) : heat is > 0 and < 0.2)     // the table itself is steep in the first half per cent
             && weak.HeatOfSolution.Low!.Value.KilojoulesPerMole <= weak.HeatOfSolution.Value.KilojoulesPerMole;
     });
 }
