@@ -16,6 +16,7 @@ internal static class CommandLine
         {
             PlanCommand.Make(input),
             CheckCommand.Make(input),
+            FixCommand.Make(input),
             WeighCommand.Make(input),
             ProcessCommand.Make(input),
             FatsCommand.Make(),

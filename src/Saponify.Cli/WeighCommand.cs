@@ -36,7 +36,7 @@ internal static class WeighCommand
         WeighedBatch? batch = File.Exists(kept) ? FormulaInput.ReadBatch(kept, pantry, formula, input, errors) : WeighedBatch.Start(plan);
         if (batch is null)
             return ExitCode.Unreadable;
-        WeighSession session = new(batch, scale ?? alkaliScale, alkaliScale ?? scale, input, print, b => Keep(kept, BatchFile.Write(b, pantry)));
+        WeighSession session = new(batch, scale ?? alkaliScale, alkaliScale ?? scale, input, print, b => WholeFile.Write(kept, BatchFile.Write(b, pantry)));
         try
         {
             batch = session.Run();
@@ -48,13 +48,5 @@ internal static class WeighCommand
         }
         print.WriteLine($"Kept in {kept}.");
         return batch.IsLyeHeavy ? ExitCode.Findings : ExitCode.Fine;
-    }
-
-    /// <summary>Whole or not at all: a new file takes the place of the old one.</summary>
-    private static void Keep(string path, byte[] bytes)
-    {
-        string next = path + ".new";
-        File.WriteAllBytes(next, bytes);
-        File.Move(next, path, overwrite: true);
     }
 }
