@@ -15,6 +15,7 @@ internal static class CommandLine
             """)
         {
             PlanCommand.Make(input),
+            CompareCommand.Make(input),
         };
         ParseResult parsed = root.Parse(args);
         int exit = parsed.Invoke(new InvocationConfiguration { Output = output, Error = errors });

@@ -69,6 +69,9 @@ public sealed record Contents
     /// <summary>mol of hydroxide that the acid in one gram takes up for sure.</summary>
     internal double AcidHydroxidePerGram => AcidKind is null ? 0 : AcidFraction * AcidKind.HydroxidePerGram;
 
+    /// <summary>What none of the parts names, never negative.</summary>
+    internal double RestFraction => Math.Max(0, 1 - Sum);
+
     private double Sum => WaterFraction + FatFraction + SugarFraction + ProteinFraction + AcidFraction + AlcoholFraction + AshFraction;
 
     /// <summary>The same parts, none of them lost to rounding: when a table's parts exceed 100 %, sugar gives way, then protein, since neither decides the lye.</summary>

@@ -78,7 +78,8 @@ internal sealed class PlanSheet
         };
     }
 
-    private static MassUnit UsualUnit(Formula formula)
+    /// <summary>The unit that most fats were written in.</summary>
+    internal static MassUnit UsualUnit(Formula formula)
     {
         MassUnit best = MassUnit.Gram;
         int most = 0;

@@ -17,6 +17,7 @@ public class LayeringTests
         ["Formulas"] = ["Internals", "Materials"],
         ["Planning"] = ["Internals", "Materials", "Formulas"],
         ["Reference"] = ["Internals", "Materials"],
+        ["Scoring"] = ["Internals", "Materials", "Formulas", "Planning"],
         ["Json"] = ["Internals", "Materials", "Formulas", "Planning", "Reference"],
     };
 
