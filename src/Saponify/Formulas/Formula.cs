@@ -62,6 +62,9 @@ public sealed record Formula
     /// <exception cref="ArgumentException">The list holds a null.</exception>
     public ValueList<AdditivePortion> Additives { get; init => field = LineId.MakeUnique(value, "The additives"); }
 
+    /// <summary>Findings that are known and accepted, each with its reason.</summary>
+    public ValueList<Suppression> Suppressions { get; init; }
+
     /// <summary>Mass of the listed fats, recipe and late: the base of percent doses.</summary>
     public Mass ListedFats => Mass.FromGrams(ListedGrams);
 

@@ -15,6 +15,9 @@ public sealed class FormulaPath : IEquatable<FormulaPath>, IComparable<FormulaPa
 
     private FormulaPath(FormulaPath? parent, string name, int index) => (_parent, _name, _index) = (parent, name, index);
 
+    /// <summary>The place above; null for the formula itself.</summary>
+    public FormulaPath? Parent => _parent;
+
     /// <summary>The formula itself.</summary>
     public static FormulaPath Root { get; } = new(null, "", -1);
 

@@ -126,6 +126,9 @@ public sealed record LiquidPlan
     /// <param name="portions">The portions; they replace earlier ones.</param>
     public LiquidPlan HoldingBack(params LiquidPortion[] portions) => this with { HeldBack = ValueList.Create<LiquidPortion>(portions ?? throw new ArgumentNullException(nameof(portions))) };
 
+    /// <summary>This plan with the water rule of another one; lye liquid and held-back liquids stay.</summary>
+    internal LiquidPlan WithRuleOf(LiquidPlan other) => new LiquidPlan(other.Rule, other.Fraction, other._mass) { LyeLiquid = LyeLiquid, HeldBack = HeldBack };
+
     internal LiquidPlan Times(double factor)
     {
         var held = new LiquidPortion[HeldBack.Count];

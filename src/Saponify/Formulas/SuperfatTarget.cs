@@ -38,6 +38,9 @@ public sealed record SuperfatTarget : AlkaliPlan
     /// <summary>The same target, counted against the listed fats only: fat in liquids then comes on top.</summary>
     public SuperfatTarget OfListedFats() => this with { Basis = SuperfatBasis.ListedFats };
 
+    /// <summary>The same target, counted against all fat.</summary>
+    public SuperfatTarget OfAllFat() => this with { Basis = SuperfatBasis.AllFat };
+
     /// <summary>What is wrong with the shares, or null.</summary>
     internal static string? SharesFault(ValueList<AlkaliShare> alkalis)
     {

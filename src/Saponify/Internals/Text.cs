@@ -29,4 +29,7 @@ internal static class Text
 
     /// <summary>A number with so many decimals.</summary>
     internal static string Fixed(double value, int decimals) => value.ToString("F" + decimals.ToString(CultureInfo.InvariantCulture), CultureInfo.InvariantCulture);
+
+    /// <summary>A date as standards write it: 2026-11-25.</summary>
+    internal static string Day(DateOnly day) => day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
 }

@@ -37,6 +37,12 @@ public sealed record Contents
     /// <exception cref="ArgumentOutOfRangeException">Outside 0 to 100 %.</exception>
     public Ratio Fat { get => Stored.ToRatio(FatFraction); init => FatFraction = Part(value, "Fat"); }
 
+    /// <summary>Least fat of the range a table states; null when it states none. With <see cref="MostFat"/> it enters the margin of the superfat.</summary>
+    public Ratio? LeastFat { get; init; }
+
+    /// <summary>Most fat of the range a table states; null when it states none.</summary>
+    public Ratio? MostFat { get; init; }
+
     /// <summary>Which fat it is; null when not known: then it counts 0 and the plan says so.</summary>
     public Fat? FatKind { get; init; }
 
@@ -51,6 +57,12 @@ public sealed record Contents
     /// <summary>Acid. It takes up lye if <see cref="AcidKind"/> says what it is.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside 0 to 100 %.</exception>
     public Ratio Acid { get => Stored.ToRatio(AcidFraction); init => AcidFraction = Part(value, "Acid"); }
+
+    /// <summary>Least acid of the range a table states; null when it states none. With <see cref="MostAcid"/> it enters the margin of the superfat.</summary>
+    public Ratio? LeastAcid { get; init; }
+
+    /// <summary>Most acid of the range a table states; null when it states none.</summary>
+    public Ratio? MostAcid { get; init; }
 
     /// <summary>Which acid it is; null when not known: then it counts 0 and the plan says so.</summary>
     public Acid? AcidKind { get; init; }
@@ -69,24 +81,36 @@ public sealed record Contents
     /// <summary>mol of hydroxide that the acid in one gram takes up for sure.</summary>
     internal double AcidHydroxidePerGram => AcidKind is null ? 0 : AcidFraction * AcidKind.HydroxidePerGram;
 
-    /// <summary>What none of the parts names, never negative.</summary>
-    internal double RestFraction => Math.Max(0, 1 - Sum);
+    /// <summary>All parts together may exceed 1 by this much, from rounding in the text.</summary>
+    internal const double MostInAll = 1 + 1e-9;
 
-    private double Sum => WaterFraction + FatFraction + SugarFraction + ProteinFraction + AcidFraction + AlcoholFraction + AshFraction;
+    /// <summary>All parts together.</summary>
+    internal double Total => WaterFraction + FatFraction + SugarFraction + ProteinFraction + AcidFraction + AlcoholFraction + AshFraction;
+
+    /// <summary>What none of the parts names, never negative.</summary>
+    internal double RestFraction => Math.Max(0, 1 - Total);
 
     /// <summary>The same parts, none of them lost to rounding: when a table's parts exceed 100 %, sugar gives way, then protein, since neither decides the lye.</summary>
     internal Contents Closed(string what, string argument)
     {
-        double excess = Sum - 1;
-        if (excess <= 0)
+        Check(LeastFat, FatFraction, MostFat, "fat", what, argument);
+        Check(LeastAcid, AcidFraction, MostAcid, "acid", what, argument);
+        if (Total <= MostInAll)
             return this;
+        double excess = Total - 1;
         double sugar = Math.Max(0, SugarFraction - excess);
         excess -= SugarFraction - sugar;
         double protein = Math.Max(0, ProteinFraction - excess);
         excess -= ProteinFraction - protein;
         return excess > 1e-9
-            ? throw new ArgumentException($"The parts of {what} add up to {Text.Number(Sum * 100)} %; more than 100 % can't be in it.", argument)
+            ? throw new ArgumentException($"The parts of {what} add up to {Text.Number(Total * 100)} %; more than 100 % can't be in it.", argument)
             : this with { SugarFraction = sugar, ProteinFraction = protein };
+    }
+
+    private static void Check(Ratio? least, double value, Ratio? most, string part, string what, string argument)
+    {
+        if (least?.DecimalFractions > value || most?.DecimalFractions < value)
+            throw new ArgumentException($"The {part} of {what} lies outside the range given for it.", argument);
     }
 
     private static double Part(Ratio share, string what) => Stored.Fraction(share, 0, 1, what);

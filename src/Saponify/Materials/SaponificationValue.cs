@@ -25,10 +25,10 @@ public readonly record struct SaponificationValue : IComparable<SaponificationVa
         new(Guard.InRange(value, 0, 1000, "A saponification value", "mg KOH per g"));
 
     /// <summary>A saponification value given as sodium hydroxide, as some suppliers do.</summary>
-    /// <param name="value">g NaOH per g, from 0 to 0.7128. Most fats lie between 0.12 and 0.19.</param>
-    /// <exception cref="ArgumentOutOfRangeException">Not a number, negative, or above 0.7128. A value above 1 is most likely in mg KOH per g.</exception>
+    /// <param name="value">g NaOH per g, from 0 to 0.7129. Most fats lie between 0.12 and 0.19.</param>
+    /// <exception cref="ArgumentOutOfRangeException">Not a number, negative, or above 0.7129. A value above 1 is most likely in mg KOH per g.</exception>
     public static SaponificationValue FromGramsNaohPerGram(double value) =>
-        new(Guard.InRange(value, 0, 0.7128, "A saponification value as sodium hydroxide", "g NaOH per g") * 1000 * (Molar.PotassiumHydroxide / Molar.SodiumHydroxide));
+        new(Math.Min(1000, Guard.InRange(value, 0, 0.7129, "A saponification value as sodium hydroxide", "g NaOH per g") * 1000 * (Molar.PotassiumHydroxide / Molar.SodiumHydroxide)));
 
     /// <inheritdoc/>
     public int CompareTo(SaponificationValue other) => MilligramsKohPerGram.CompareTo(other.MilligramsKohPerGram);

@@ -88,5 +88,7 @@ public sealed class BatchPlan
         ? PlanText.Of(this, unit)
         : throw new ArgumentOutOfRangeException(nameof(unit), unit, "A plan is printed in grams, kilograms, milligrams, ounces or pounds.");
 
+    internal bool WaterRuleCanBeMet => _ruleCanBeMet;
+
     internal double GramsAsAlkali(double hydroxide) => hydroxide * Formula.Alkali.Mix.WeighedPerMole;
 }

@@ -9,9 +9,13 @@ internal static class PlanText
 {
     private const int AmountWidth = 14;
 
-    internal static string Of(BatchPlan plan, MassUnit? unit)
+    internal static string Of(BatchPlan plan, MassUnit? unit) => Of(new PlanSheet(plan, unit), null);
+
+    /// <param name="sheet">The plan in whole steps.</param>
+    /// <param name="scale">What to say about the scale, after the superfats; null when there is none.</param>
+    internal static string Of(PlanSheet sheet, string? scale)
     {
-        PlanSheet sheet = new(plan, unit);
+        BatchPlan plan = sheet.Plan;
         StringBuilder text = new();
         text.Append(plan.Formula.Name).Append('\n');
         if (plan.Obstacles.Count > 0)
@@ -28,6 +32,7 @@ internal static class PlanText
         text.Append('\n');
         Row(text, sheet.Nearest(plan.BatchMass), "batch, everything together");
         Superfats(text, sheet);
+        text.Append(scale);
         Uptake(text, sheet);
         Possible(text, sheet);
         Liquid(text, sheet);
@@ -52,7 +57,7 @@ internal static class PlanText
         }
         lines += AdditiveRows(text, sheet, Stage.Fats);
         if (lines > 1)
-            Row(text, sheet.Exact(total), "fats in the pot");
+            Row(text, sheet.Nearest(total), "fats in the pot");
         if (lines == 0)
             text.Append("  nothing\n");
     }
@@ -64,11 +69,11 @@ internal static class PlanText
         if (plan.LyeLiquid is not null)
         {
             LiquidPortion liquid = sheet.Printed.Liquids.Weighed!;
-            Row(text, sheet.Exact(liquid.Grams), Describe(liquid));
+            Row(text, sheet.Nearest(liquid.Grams), Describe(liquid));
         }
         AdditiveRows(text, sheet, Stage.LyeLiquid);
         foreach (AlkaliPortion alkali in ((WeighedAlkali)sheet.Printed.Alkali).Alkalis)
-            Row(text, plan.Formula.Alkali is WeighedAlkali ? AmountWriter.Write(alkali.Mass) : sheet.Exact(alkali.Grams), $"{alkali.Alkali}{(plan.Formula.Alkali is WeighedAlkali ? ", as weighed" : " (cut, never rounded up)")}");
+            Row(text, plan.Formula.Alkali is WeighedAlkali ? AmountWriter.Write(alkali.Mass) : sheet.Alkali(alkali.Grams), $"{alkali.Alkali}{(plan.Formula.Alkali is WeighedAlkali ? ", as weighed" : " (cut, never rounded up)")}");
         LyeBalance printed = sheet.Printed.Balance();
         Strength(text, printed.LyeConcentrationWhileDissolving, "lye while dissolving");
         Strength(text, printed.LyeConcentrationOfAllWater, "lye over all water");
@@ -86,7 +91,7 @@ internal static class PlanText
             return;
         Title(text, "Held back, joins when the lye has cooled");
         foreach (LiquidPortion liquid in sheet.Printed.Liquids.HeldBack)
-            Row(text, sheet.Exact(liquid.Grams), Describe(liquid));
+            Row(text, sheet.Nearest(liquid.Grams), Describe(liquid));
     }
 
     private static void AtTrace(StringBuilder text, PlanSheet sheet)
@@ -179,14 +184,14 @@ internal static class PlanText
         {
             if (additive.Stage != stage)
                 continue;
-            Row(text, additive.IsAmountUnknown ? "?" : sheet.Exact(additive.GramsFor(0)), additive.Additive.Name);
+            Row(text, additive.IsAmountUnknown ? "?" : sheet.Nearest(additive.GramsFor(0)), additive.Additive.Name);
             rows++;
         }
         return rows;
     }
 
     private static void FatRow(StringBuilder text, PlanSheet sheet, FatPortion fat) =>
-        Row(text, sheet.Exact(fat.Grams), fat.Fat.Name + (fat.Fat.Lot is { } lot ? $", lot {lot.Name}" : ""));
+        Row(text, sheet.Nearest(fat.Grams), fat.Fat.Name + (fat.Fat.Lot is { } lot ? $", lot {lot.Name}" : ""));
 
     private static string Describe(LiquidPortion liquid)
     {

@@ -16,9 +16,11 @@ public class LayeringTests
         ["Materials"] = ["Internals"],
         ["Formulas"] = ["Internals", "Materials"],
         ["Planning"] = ["Internals", "Materials", "Formulas"],
+        ["Making"] = ["Internals", "Materials", "Formulas", "Planning", "Reference"],
+        ["Analysis"] = ["Internals", "Materials", "Formulas", "Planning"],
         ["Reference"] = ["Internals", "Materials"],
         ["Scoring"] = ["Internals", "Materials", "Formulas", "Planning"],
-        ["Json"] = ["Internals", "Materials", "Formulas", "Planning", "Reference"],
+        ["Json"] = ["Internals", "Materials", "Formulas", "Planning", "Analysis", "Reference"],
     };
 
     [Fact]

@@ -1,0 +1,65 @@
+using Saponify.Internals;
+using UnitsNet;
+
+namespace Saponify.Analysis;
+
+/// <summary>What rules ask again and again, computed once per analysis. Immutable as seen from outside; made by the engine.</summary>
+public sealed class FormulaFacts
+{
+    private Margin? _margin;
+    private bool _marginKnown;
+    private double? _sugar;
+
+    internal FormulaFacts(Formula formula, BatchSetup setup)
+    {
+        Formula = formula;
+        Setup = setup;
+        Plan = formula.Plan();
+    }
+
+    /// <summary>The formula.</summary>
+    public Formula Formula { get; }
+
+    /// <summary>The circumstances.</summary>
+    public BatchSetup Setup { get; }
+
+    /// <summary>Its plan.</summary>
+    public BatchPlan Plan { get; }
+
+    /// <summary>The numbers of its plan.</summary>
+    public LyeBalance Balance => Plan.Balance;
+
+    /// <summary>Margin of the superfat, on the scales of the setup if it has some; null for a plan that can't be weighed.</summary>
+    public Margin? Margin
+    {
+        get
+        {
+            if (!_marginKnown)
+                (_margin, _marginKnown) = (Plan.Margin(Setup.Scale, Setup.AlkaliScale, Ratio.FromPercent(95)), true);
+            return _margin;
+        }
+    }
+
+    /// <summary>True when a listed fat takes up lye.</summary>
+    public bool HasFat => Balance.ListedHydroxide >= LyeBalance.LeastDemand;
+
+    /// <summary>Mass of the listed fats, the base of doses.</summary>
+    public Mass ListedFats => Formula.ListedFats;
+
+    /// <summary>Sugar from everything, as a share of the listed fats; 0 without fats.</summary>
+    public Ratio SugarOfFats
+    {
+        get
+        {
+            _sugar ??= Formula.ListedGrams > 0 ? Containing.All(Plan).Sum(c => c.Grams * c.Contents.SugarFraction) / Formula.ListedGrams : 0;
+            return Stored.ToRatio(_sugar.Value);
+        }
+    }
+
+    /// <summary>Weakest evidence of the saponification values that the alkali rests on.</summary>
+    public Evidence? Evidence => Plan.Evidence;
+
+    internal double ListedGrams => Formula.ListedGrams;
+
+    internal IEnumerable<Containing> Parts => Containing.All(Plan);
+}

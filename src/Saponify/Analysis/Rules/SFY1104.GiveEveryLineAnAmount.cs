@@ -1,0 +1,36 @@
+namespace Saponify.Analysis.Rules;
+
+internal sealed class GiveEveryLineAnAmount() : FormulaRule(new("SFY1104", "GiveEveryLineAnAmount", Severity.Warning,
+    "A line has no amount",
+    "A line of 0 g is forgotten or left over; what it should take up is missing from the plan.")
+{
+    Messages = [new("Zero", "{name} has a mass of 0")],
+})
+{
+    public override void Analyze(in RuleContext context)
+    {
+        for (int i = 0; i < context.Formula.Fats.Count; i++)
+        {
+            int index = i;
+            if (context.Formula.Fats[i].Grams <= 0)
+                context.Report("Zero", FormulaPath.Fats.Item(i, context.Formula.Fats[i].Line).Member("mass"), [Arg.Of("name", context.Formula.Fats[i].Fat.Name)],
+                    context.Formula.Fats.Count > 1 ? [new("GiveEveryLineAnAmount.RemoveFat", $"Remove the line of {context.Formula.Fats[i].Fat.Name}", FixEffect.KeepsProduct, f => f with { Fats = Places.Without(f.Fats, index) })] : []);
+        }
+        for (int i = 0; i < context.Formula.Liquids.HeldBack.Count; i++)
+        {
+            int index = i;
+            LiquidPortion portion = context.Formula.Liquids.HeldBack[i];
+            if (portion.Grams <= 0)
+                context.Report("Zero", FormulaPath.HeldBack.Item(i, portion.Line).Member("mass"), [Arg.Of("name", portion.Liquid.Name)],
+                    [new("GiveEveryLineAnAmount.RemoveLiquid", $"Remove the line of {portion.Liquid.Name}", FixEffect.KeepsProduct, f => f with { Liquids = f.Liquids with { HeldBack = Places.Without(f.Liquids.HeldBack, index) } })]);
+        }
+        for (int i = 0; i < context.Formula.Additives.Count; i++)
+        {
+            int index = i;
+            AdditivePortion portion = context.Formula.Additives[i];
+            if (!portion.IsAmountUnknown && portion is { Mass.Value: 0 } or { OfFats.Value: 0 })
+                context.Report("Zero", FormulaPath.Additives.Item(i, portion.Line), [Arg.Of("name", portion.Additive.Name)],
+                    [new("GiveEveryLineAnAmount.RemoveAdditive", $"Remove the line of {portion.Additive.Name}", FixEffect.KeepsProduct, f => f with { Additives = Places.Without(f.Additives, index) })]);
+        }
+    }
+}

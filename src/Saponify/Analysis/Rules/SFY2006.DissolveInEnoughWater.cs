@@ -1,0 +1,34 @@
+using Saponify.Internals;
+
+namespace Saponify.Analysis.Rules;
+
+internal sealed class DissolveInEnoughWater() : FormulaRule(new("SFY2006", "DissolveInEnoughWater", Severity.Error,
+    "Too little water to dissolve the alkali",
+    "Alkali that does not dissolve stays as grains in the soap and burns skin; the slurry boils where it meets water.")
+{
+    Messages = [new("TooLittle", "{water} of water while dissolving against {least} that it takes at 20 °C")],
+    Sources = ["gse-naoh", "gse-koh"],
+    Floor = Severity.Error,
+})
+{
+    private static bool Works(Formula formula)
+    {
+        LyeBalance after = formula.Balance();
+        return after.CanBeWeighed && after.DissolvingWaterGrams >= after.Hydroxide * Solubility.LeastWaterPerMole(formula.Alkali.Mix);
+    }
+
+    public override string? WhyNotApplicable(FormulaFacts facts) => facts.Formula.Alkali.Mix.IsAllSolution ? "the alkali is dissolved already" : facts.Balance.Hydroxide <= 0 ? "there is no alkali" : facts.Balance.LyeLiquidGrams <= 0 ? "no lye liquid is left, which another rule says" : null;
+
+    public override void Analyze(in RuleContext context)
+    {
+        LyeBalance balance = context.Facts.Balance;
+        double least = balance.Hydroxide * Solubility.LeastWaterPerMole(context.Formula.Alkali.Mix);
+        if (balance.DissolvingWaterGrams >= least * (1 - 1e-9))
+            return;
+        LiquidPlan? more = context.Facts.Plan.LiquidWindow.LeastToDissolve is { } liquid && liquid.Grams <= Guard.LargestGrams / 2 ? LyeFixes.WithLyeLiquid(context.Formula, (liquid.Grams * 1.02) + 0.1) : null;
+        FixOffer[] fixes = more is not null && Works(context.Formula with { Liquids = more })
+            ? [new("DissolveInEnoughWater.More", "Allow more water, so that the alkali dissolves", FixEffect.KeepsProduct, f => f with { Liquids = more })]
+            : [];
+        context.Report("TooLittle", FormulaPath.Liquids, [Arg.Of("water", balance.DissolvingWaterGrams, "g"), Arg.Of("least", least, "g")], fixes);
+    }
+}
