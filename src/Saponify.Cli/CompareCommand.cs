@@ -17,10 +17,12 @@ internal static class CompareCommand
     private static int Run(ParseResult result, TextReader input, string[] files)
     {
         TextWriter print = result.InvocationConfiguration.Output, errors = result.InvocationConfiguration.Error;
+        if (OwnTables.Pantry(result, errors) is not { } pantry)
+            return ExitCode.Unreadable;
         List<Formula> formulas = [];
         foreach (string path in files)
         {
-            if (FormulaInput.Read(path, Pantry.Reference, input, errors)?.Formula is { } formula)
+            if (FormulaInput.Read(path, pantry, input, errors)?.Formula is { } formula)
                 formulas.Add(formula);
         }
         if (formulas.Count > 0)
