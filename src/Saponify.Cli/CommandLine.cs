@@ -15,6 +15,7 @@ internal static class CommandLine
             """)
         {
             PlanCommand.Make(input),
+            CompareCommand.Make(input),
             CheckCommand.Make(input),
             FixCommand.Make(input),
             WeighCommand.Make(input),

@@ -75,6 +75,7 @@ internal sealed class PlanSheet
         };
     }
 
+    /// <summary>The unit that most fats were written in.</summary>
     internal static MassUnit UsualUnit(Formula formula)
     {
         MassUnit best = MassUnit.Gram;
