@@ -17,6 +17,8 @@ internal static class CommandLine
             PlanCommand.Make(input),
             CheckCommand.Make(input),
             ProcessCommand.Make(input),
+            MouldCommand.Make(input),
+            CureCommand.Make(input),
             FatsCommand.Make(),
             ShowCommand.Make(),
             OwnTables.Option,

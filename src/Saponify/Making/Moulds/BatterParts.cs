@@ -15,6 +15,9 @@ internal static class BatterParts
     /// <summary>An oil without a figure at 20 degrees: the span of the oils of codex-cxs210, Table 2, that are liquid there.</summary>
     private const double LeastOil = 0.90, MostOil = 0.93;
 
+    /// <summary>The low end for molten fatty acids and waxes without a figure. From memory.</summary>
+    private const double LeastAcid = 0.85;
+
     /// <summary>Impurity of an alkali, mostly carbonate and chloride. From memory.</summary>
     private const double LeastInert = 2.0, MostInert = 2.6;
 
@@ -65,13 +68,13 @@ internal static class BatterParts
     private static BatterPart OfFat(Fat fat, double grams, double coldest, double warmest)
     {
         Figure<Density>? figure = fat.Figures.Density;
-        (double low, double high) = figure is null ? (LeastOil, MostOil)
+        (double low, double high) = figure is null ? (fat.Class == FatClass.Triglyceride ? LeastOil : LeastAcid, MostOil)
             : ((figure.Low ?? figure.Value).GramsPerMilliliter, (figure.High ?? figure.Value).GramsPerMilliliter);
         double? stated = figure is null ? 20 : Stated(figure.Note);
         (double from, double to) = stated is { } at ? (at, at) : (15, 25);
         double warming = warmest - from, cooling = to - coldest;
         double growth = warming > 0 ? MostGrowth * warming : LeastGrowth * warming, shrink = cooling > 0 ? MostGrowth * cooling : LeastGrowth * cooling;
-        bool isSolid = fat.Figures.Melting is { } melting && (melting.Low ?? melting.Value).DegreesCelsius > to;
+        bool isSolid = figure is not null && fat.Figures.Melting is { } melting && (melting.Low ?? melting.Value).DegreesCelsius > to;
         double leastDensity = low * (1 - growth) * (isSolid ? 1 - MeltingGrowth : 1), mostDensity = high * (1 + shrink);
         string note = figure is null ? "estimate: no figure on file"
             : isSolid ? "the figure may be of the solid fat, so the range goes down by a tenth"
