@@ -20,6 +20,8 @@ internal static class CommandLine
             FixCommand.Make(input),
             WeighCommand.Make(input),
             ProcessCommand.Make(input),
+            MouldCommand.Make(input),
+            CureCommand.Make(input),
             FatsCommand.Make(),
             ShowCommand.Make(),
             OwnTables.Option,
