@@ -1,4 +1,5 @@
 using Saponify.Internals;
+using UnitsNet;
 
 namespace Saponify;
 
@@ -56,6 +57,9 @@ public sealed record Additive
 
     /// <summary>Where it comes from: <c>plant</c>, <c>animal</c>, <c>mineral</c>, <c>synthetic</c>; null when not stated.</summary>
     public string? Origin { get; init; }
+
+    /// <summary>Usual dose as a share of the mass of the listed fats, from the trade's habits; null when none is on file.</summary>
+    public Figure<Ratio>? UsualDose { get; init; }
 
     /// <summary>What to beware of, or null.</summary>
     public string? Caution { get; init; }

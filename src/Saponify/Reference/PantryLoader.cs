@@ -128,6 +128,7 @@ internal sealed class PantryLoader
             Aliases = row.List("aliases"),
             Origin = row.Optional("origin"),
             Allergen = row.Optional("allergen"),
+            UsualDose = Figure(of, "dose", v => Ratio.FromPercent(v)),
             Caution = row.Optional("caution"),
             Evidence = Weakest(of.Values),
             Sources = Keys(of.Values),

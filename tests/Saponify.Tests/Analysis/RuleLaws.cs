@@ -13,7 +13,7 @@ public class RuleLaws
         from known in Gen.Choose(0, 3)
         from form in Gen.Elements(ProductForm.Bar, ProductForm.Soft)
         from excluded in Gen.Elements("animal", "milk", "olive-oil", "tree-nut")
-        select known == 0 ? BatchSetup.Unknown : new BatchSetup { Scale = new Scale(Mass.FromGrams(step)), Form = form, Excluded = known == 2 ? [excluded] : [], Today = new DateOnly(2026, 11, 25), Markets = ["EU"] };
+        select known == 0 ? BatchSetup.Unknown : new BatchSetup { Scale = new Scale(Mass.FromGrams(step)), Form = form, Excluded = known == 2 ? [excluded] : [], FragranceLimits = known == 3 ? [new("fragrance-oil", Ratio.FromPercent(1), "certificate"), new("essential-oil", Ratio.FromPercent(step), "certificate")] : [], Today = new DateOnly(2026, 11, 25), Markets = ["EU"] };
 
     [Law]
     public Property NoRuleThrows_OnAnyFormula() => Prop.ForAll(Any.Formulas.Arbitrary(), s_setups.Arbitrary(), (formula, setup) =>

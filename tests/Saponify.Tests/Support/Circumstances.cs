@@ -18,6 +18,7 @@ public static class Circumstances
                 "alkaliScale" => setup with { AlkaliScale = Scale(member.Value) },
                 "form" => setup with { Form = Enum.Parse<ProductForm>(member.Value.GetString()!, ignoreCase: true) },
                 "excluded" => setup with { Excluded = Texts(member.Value) },
+                "fragranceLimits" => setup with { FragranceLimits = [.. member.Value.EnumerateArray().Select(Limit)] },
                 "markets" => setup with { Markets = Texts(member.Value) },
                 "today" => setup with { Today = DateOnly.ParseExact(member.Value.GetString()!, "yyyy-MM-dd", null) },
                 _ => throw new InvalidDataException($"no circumstance is called {member.Name}"),
@@ -28,6 +29,11 @@ public static class Circumstances
 
     private static Scale Scale(JsonElement value) =>
         AmountReader.TryMass(value.GetString(), out Mass step, out string? fault) ? new Scale(step) : throw new InvalidDataException(fault);
+
+    private static FragranceLimit Limit(JsonElement value) =>
+        AmountReader.TryPercent(value.GetProperty("ofProduct").GetString(), out Ratio share, out string? fault)
+            ? new FragranceLimit(value.GetProperty("additive").GetString()!, share, value.GetProperty("source").GetString()!)
+            : throw new InvalidDataException(fault);
 
     private static ValueList<string> Texts(JsonElement list) => [.. list.EnumerateArray().Select(e => e.GetString()!)];
 }
