@@ -27,13 +27,13 @@ internal static class CheckCommand
     private static int Run(ParseResult result, TextReader input, string[] files, BatchSetup setup, string? config, string? sarif, bool json, bool all)
     {
         TextWriter print = result.InvocationConfiguration.Output, errors = result.InvocationConfiguration.Error;
-        if (Analyzer(config, errors) is not { } analyzer)
+        if (Analyzer(config, errors) is not { } analyzer || OwnTables.Pantry(result, errors) is not { } pantry)
             return ExitCode.Unreadable;
         int exit = ExitCode.Fine, unreadable = 0;
         List<(AnalysisReport Report, string? Artifact)> reports = [];
         foreach (string path in files)
         {
-            if (FormulaInput.Read(path, Pantry.Reference, input, errors) is not { } file)
+            if (FormulaInput.Read(path, pantry, input, errors) is not { } file)
             {
                 unreadable++;
                 continue;

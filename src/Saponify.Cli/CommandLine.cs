@@ -16,6 +16,10 @@ internal static class CommandLine
         {
             PlanCommand.Make(input),
             CheckCommand.Make(input),
+            ProcessCommand.Make(input),
+            FatsCommand.Make(),
+            ShowCommand.Make(),
+            OwnTables.Option,
         };
         ParseResult parsed = root.Parse(args);
         int exit = parsed.Invoke(new InvocationConfiguration { Output = output, Error = errors });

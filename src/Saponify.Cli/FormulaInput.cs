@@ -1,4 +1,5 @@
 using System.CommandLine.Parsing;
+using System.Text;
 using static System.FormattableString;
 
 namespace Saponify.Cli;
@@ -13,9 +14,9 @@ internal static class FormulaInput
         byte[] bytes;
         try
         {
-            bytes = path == "-" ? System.Text.Encoding.UTF8.GetBytes(input.ReadToEnd()) : File.ReadAllBytes(path);
+            bytes = path == "-" ? FromInput(input) : FromFile(path);
         }
-        catch (Exception fault) when (fault is IOException or UnauthorizedAccessException or NotSupportedException)
+        catch (Exception fault) when (fault is IOException or UnauthorizedAccessException or NotSupportedException or ArgumentException)
         {
             errors.WriteLine($"{name}: error: {fault.Message}");
             return null;
@@ -36,6 +37,20 @@ internal static class FormulaInput
             if (token.Value.Length > 1 && token.Value[0] == '-')
                 files.AddError($"There is no option {token.Value}. See --help.");
         }
+    }
+
+    /// <summary>Not more than is refused anyway.</summary>
+    private static byte[] FromFile(string path)
+    {
+        using FileStream stream = File.OpenRead(path);
+        byte[] bytes = new byte[FormulaFile.LargestBytes + 1];
+        return bytes[..stream.ReadAtLeast(bytes, bytes.Length, throwOnEndOfStream: false)];
+    }
+
+    private static byte[] FromInput(TextReader input)
+    {
+        char[] text = new char[FormulaFile.LargestBytes + 1];
+        return Encoding.UTF8.GetBytes(text, 0, input.ReadBlock(text));
     }
 
     internal static string Line(string name, string kind, Problem problem) =>

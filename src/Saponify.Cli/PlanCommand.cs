@@ -1,5 +1,6 @@
 using System.CommandLine;
 using System.Text;
+using UnitsNet;
 using UnitsNet.Units;
 
 namespace Saponify.Cli;
@@ -17,19 +18,23 @@ internal static class PlanCommand
         unit.AcceptOnlyFromAmong([.. s_units.Select(u => u.Text)]);
         Option<string> output = new("--output", "-o") { Description = "text for people, json for programs.", DefaultValueFactory = _ => "text" };
         output.AcceptOnlyFromAmong("text", "json");
-        Command command = new("plan", "What to weigh for a formula: by vessel, with the superfats, who takes up lye, and cautions.") { files, unit, output };
-        command.SetAction(result => Run(result, input, result.GetValue(files)!, result.GetValue(unit), result.GetValue(output) == "json"));
+        Option<Scale?> scale = new("--scale") { Description = "Print in whole steps of this scale, such as 1g or 0.1oz, and say how sure the superfat is.", CustomParser = SetupOptions.ParseScale };
+        Option<Scale?> alkaliScale = new("--alkali-scale") { Description = "The scale for the alkali, when it is another one.", CustomParser = SetupOptions.ParseScale };
+        Command command = new("plan", "What to weigh for a formula: by vessel, with the superfats, who takes up lye, and cautions.") { files, unit, output, scale, alkaliScale };
+        command.SetAction(result => Run(result, input, result.GetValue(files)!, result.GetValue(unit), result.GetValue(output) == "json", result.GetValue(scale), result.GetValue(alkaliScale)));
         return command;
     }
 
-    private static int Run(ParseResult result, TextReader input, string[] files, string? unit, bool json)
+    private static int Run(ParseResult result, TextReader input, string[] files, string? unit, bool json, Scale? scale, Scale? alkaliScale)
     {
         TextWriter print = result.InvocationConfiguration.Output, errors = result.InvocationConfiguration.Error;
+        if (OwnTables.Pantry(result, errors) is not { } pantry)
+            return ExitCode.Unreadable;
         int exit = ExitCode.Fine;
         bool first = true;
         foreach (string path in files)
         {
-            if (FormulaInput.Read(path, Pantry.Reference, input, errors)?.Formula is not { } formula)
+            if (FormulaInput.Read(path, pantry, input, errors)?.Formula is not { } formula)
             {
                 exit = ExitCode.Unreadable;
                 continue;
@@ -39,6 +44,7 @@ internal static class PlanCommand
                 print.WriteLine();
             first = false;
             print.Write(json ? Encoding.UTF8.GetString(PlanJson.Write(plan))
+                : (scale ?? alkaliScale) is { } steps ? OnScale(plan, scale ?? steps, alkaliScale ?? steps)
                 : unit is null ? plan.ToString()
                 : plan.ToText(s_units.First(u => u.Text == unit).Unit));
             if (!plan.Balance.CanBeWeighed)
@@ -46,4 +52,7 @@ internal static class PlanCommand
         }
         return exit;
     }
+
+    private static string OnScale(BatchPlan plan, Scale scale, Scale alkaliScale) =>
+        plan.OnScale(scale, alkaliScale) + (plan.Margin(scale, scale.Equals(alkaliScale) ? null : alkaliScale, Ratio.FromPercent(95)) is { } margin ? "\nHow sure the superfat of all fat is\n" + margin : "");
 }

@@ -2,5 +2,5 @@ using System.Text;
 using Saponify.Cli;
 
 Console.OutputEncoding = Encoding.UTF8;
-Console.InputEncoding = Encoding.UTF8;
-return CommandLine.Run(args, Console.In, Console.Out, Console.Error);
+using StreamReader input = new(Console.OpenStandardInput(), new UTF8Encoding(false, throwOnInvalidBytes: true));
+return CommandLine.Run(args, input, Console.Out, Console.Error);

@@ -55,6 +55,6 @@ public sealed record FatPortion : ILine<FatPortion>
 
     internal FatPortion Times(double factor) =>
         _poured is { } poured
-            ? new(Fat, _mass.Times(factor, "A scaled mass").Written, StoredVolume.Of(Volume.From(poured.Written.Value * factor, poured.Written.Unit))) { Line = Line, Stage = Stage }
+            ? Fat.Pouring(Volume.From(poured.Written.Value * factor, poured.Written.Unit)) with { Line = Line, Stage = Stage }
             : this with { Mass = _mass.Times(factor, "A scaled mass").Written };
 }

@@ -66,7 +66,7 @@ public sealed record LiquidPortion : ILine<LiquidPortion>
 
     internal LiquidPortion Times(double factor) =>
         _poured is { } poured
-            ? new LiquidPortion(Liquid, _mass.Times(factor, "A scaled mass").Written, StoredVolume.Of(Volume.From(poured.Written.Value * factor, poured.Written.Unit))) { Line = Line }.WithTemperature(_temperature, IsFrozen)
+            ? (Liquid.Pouring(Volume.From(poured.Written.Value * factor, poured.Written.Unit)) with { Line = Line }).WithTemperature(_temperature, IsFrozen)
             : this with { Mass = _mass.Times(factor, "A scaled mass").Written };
 
     private LiquidPortion(LiquidPortion other, StoredTemperature? temperature, bool frozen) : this(other)

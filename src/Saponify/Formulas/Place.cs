@@ -1,5 +1,4 @@
 using System.Runtime.InteropServices;
-using System.Text;
 
 namespace Saponify;
 
@@ -20,21 +19,4 @@ public readonly record struct Place
 
     /// <summary>Length in bytes.</summary>
     public int Length { get; }
-
-    /// <summary>The place of an offset: counts its line and the UTF-16 units before it.</summary>
-    internal static Place At(ReadOnlySpan<byte> utf8, int offset, int length)
-    {
-        int start = utf8 is [0xEF, 0xBB, 0xBF, ..] ? 3 : 0;
-        offset = Math.Clamp(offset, start, Math.Max(start, utf8.Length));
-        int line = 1;
-        for (int at = start; at < offset; at++)
-        {
-            bool ends = utf8[at] == '\n' || (utf8[at] == '\r' && !(at + 1 < utf8.Length && utf8[at + 1] == '\n'));
-            if (!ends)
-                continue;
-            line++;
-            start = at + 1;
-        }
-        return new(line, Encoding.UTF8.GetCharCount(utf8[start..offset]) + 1, offset, length);
-    }
 }

@@ -57,12 +57,15 @@ internal static class AmountReader
         return true;
     }
 
-    internal static bool TryPercent(ReadOnlySpan<char> text, out Ratio ratio, out string? fault)
+    internal static bool TryPercent(ReadOnlySpan<char> text, out Ratio ratio, out string? fault) => TryPercent(text, needsSign: true, out ratio, out fault);
+
+    /// <summary>A share in per cent; without its sign only where another one follows, as in <c>97 to 99 %</c>.</summary>
+    internal static bool TryPercent(ReadOnlySpan<char> text, bool needsSign, out Ratio ratio, out string? fault)
     {
         ratio = default;
         if (!TryNumber(text, -2, out double fraction, out ReadOnlySpan<char> rest, out fault))
             return false;
-        if (!UnitTable.TryFind(UnitTable.Ratio, rest, out _))
+        if (!(rest.IsEmpty && !needsSign) && !UnitTable.TryFind(UnitTable.Ratio, rest, out _))
         {
             fault = rest.IsEmpty
                 ? $"a share needs the sign %: is {Text.Number(fraction * 100)} % meant, or {Text.Number(fraction * 10_000)} %?"
@@ -94,7 +97,7 @@ internal static class AmountReader
             fault = text.IsEmpty ? "it is empty; write a number and a unit" : $"\"{Shown(text)}\" does not begin with a number";
             return false;
         }
-        if (rest is [',', ..] or ['.', ..] or ['\'', ..])
+        if (rest is [',' or '.' or '\'' or (>= '0' and <= '9'), ..])
         {
             number = 0;
             fault = $"\"{Shown(text)}\" is ambiguous: write the decimals after a point and no thousands separator, for example 1234.5";

@@ -7,9 +7,15 @@ internal static class Decimals
 {
     private const NumberStyles Style = NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint | NumberStyles.AllowExponent;
 
+    private static readonly double[] s_powers = [1, 1e1, 1e2, 1e3, 1e4, 1e5, 1e6, 1e7, 1e8];
+
     /// <summary>The double nearest to a number's shortest decimal text times a power of ten: 6.3 % is the double 0.063, not 6.3 / 100.</summary>
     internal static double TimesPowerOfTen(double value, int power)
     {
+        // a number of at most six decimals and fifteen digits is an integer over a million; one division rounds it once
+        double millionths = Math.Round(value * 1e6);
+        if (power is < 0 and >= -8 && Math.Abs(millionths) < 1e15 && millionths / 1e6 == value)
+            return millionths / (1e6 * s_powers[-power]);
         Span<char> text = stackalloc char[40];
         return value.TryFormat(text, out int length, "R", CultureInfo.InvariantCulture) && TryParse(text[..length], power, out double shifted) ? shifted : value * Math.Pow(10, power);
     }

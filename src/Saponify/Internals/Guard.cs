@@ -22,6 +22,8 @@ internal static class Guard
         ArgumentNullException.ThrowIfNull(value, name);
         if (string.IsNullOrWhiteSpace(value))
             throw new ArgumentException($"{what} must not be blank.", name);
+        if (!IsUnicode(value))
+            throw new ArgumentException($"{what} must be Unicode text, and half of a surrogate pair is none.", name);
         return value;
     }
 
@@ -30,6 +32,19 @@ internal static class Guard
         if (!Enum.IsDefined(value))
             throw new ArgumentOutOfRangeException(name, value, $"{what} is none of: {string.Join(", ", Enum.GetNames<T>())}.");
         return value;
+    }
+
+    private static bool IsUnicode(string value)
+    {
+        for (int i = 0; i < value.Length; i++)
+        {
+            if (!char.IsSurrogate(value[i]))
+                continue;
+            if (i + 1 == value.Length || !char.IsSurrogatePair(value[i], value[i + 1]))
+                return false;
+            i++;
+        }
+        return true;
     }
 
     [DoesNotReturn]

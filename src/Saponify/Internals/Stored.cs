@@ -13,19 +13,18 @@ internal static class Stored
     internal const double GramsPerPound = 453.59237;
 
     /// <summary>Grams of a mass, from 0 to <see cref="Guard.LargestGrams"/>.</summary>
-    internal static double Grams(Mass mass, string what)
+    internal static double Grams(Mass mass, string what) => Guard.InRange(ToGrams(mass), 0, Guard.LargestGrams, what, "g", nameof(mass));
+
+    /// <summary>Grams of any mass.</summary>
+    internal static double ToGrams(Mass mass) => mass.Unit switch
     {
-        double grams = mass.Unit switch
-        {
-            MassUnit.Gram => mass.Value,
-            MassUnit.Kilogram => mass.Value * 1000,
-            MassUnit.Milligram => mass.Value / 1000,
-            MassUnit.Ounce => mass.Value * GramsPerOunce,
-            MassUnit.Pound => mass.Value * GramsPerPound,
-            _ => mass.Grams,
-        };
-        return Guard.InRange(grams, 0, Guard.LargestGrams, what, "g", nameof(mass));
-    }
+        MassUnit.Gram => mass.Value,
+        MassUnit.Kilogram => mass.Value * 1000,
+        MassUnit.Milligram => mass.Value / 1000,
+        MassUnit.Ounce => mass.Value * GramsPerOunce,
+        MassUnit.Pound => mass.Value * GramsPerPound,
+        _ => mass.Grams,
+    };
 
     /// <summary>A mass of so many grams in the unit given, for printing in the formula's own unit.</summary>
     internal static double GramsIn(double grams, MassUnit unit) => unit switch

@@ -8,8 +8,9 @@ internal static class UnitTable
     internal static readonly (string Text, MassUnit Unit)[] Mass =
     [
         ("g", MassUnit.Gram), ("kg", MassUnit.Kilogram), ("oz", MassUnit.Ounce), ("lb", MassUnit.Pound), ("mg", MassUnit.Milligram),
-        ("gram", MassUnit.Gram), ("grams", MassUnit.Gram), ("lbs", MassUnit.Pound), ("ounces", MassUnit.Ounce), ("G", MassUnit.Gram),
-        ("KG", MassUnit.Kilogram), ("Kg", MassUnit.Kilogram), ("OZ", MassUnit.Ounce), ("LB", MassUnit.Pound),
+        ("gram", MassUnit.Gram), ("grams", MassUnit.Gram), ("G", MassUnit.Gram), ("kilogram", MassUnit.Kilogram), ("kilograms", MassUnit.Kilogram),
+        ("KG", MassUnit.Kilogram), ("Kg", MassUnit.Kilogram), ("ounce", MassUnit.Ounce), ("ounces", MassUnit.Ounce), ("OZ", MassUnit.Ounce),
+        ("lbs", MassUnit.Pound), ("pound", MassUnit.Pound), ("pounds", MassUnit.Pound), ("LB", MassUnit.Pound),
     ];
 
     internal static readonly (string Text, VolumeUnit Unit)[] Volume =

@@ -6,30 +6,26 @@ using UnitsNet;
 namespace Saponify;
 
 /// <summary>An object whose members are found by the table. Each getter gives null when the member is missing or wrong; a wrong one is reported.</summary>
-internal sealed class BoundObject(ShapeReader reader, JsonPiece piece, Shape shape, FilePointer pointer, JsonPiece?[] found, ulong misspelt)
+internal sealed class BoundObject(ShapeReader reader, JsonPiece piece, Shape shape, JsonPiece?[] found, uint misspelt)
 {
     private delegate bool Parser<T>(ReadOnlySpan<char> text, out T value, out string? fault);
 
     internal JsonPiece Piece => piece;
 
-    internal FilePointer Pointer => pointer;
-
-    internal JsonPiece? At(Member member) => found[shape.IndexOf(member.Name)];
+    internal JsonPiece? At(Member member) => found[shape.IndexOf(member)];
 
     internal bool Has(Member member) => At(member) is not null;
 
     /// <summary>True when the member is there, under its name or a misspelt one that is reported already.</summary>
-    internal bool IsMeant(Member member) => Has(member) || (misspelt >> shape.IndexOf(member.Name) & 1) != 0;
+    internal bool IsMeant(Member member) => Has(member) || (misspelt >> shape.IndexOf(member) & 1) != 0;
 
-    internal FilePointer PointerTo(Member member) => pointer.Member(member.Name);
+    internal void Report(string id, Member member, string text, string? expected = null) => reader.Report(id, At(member) ?? piece, text, expected);
 
-    internal void Report(string id, Member member, string text, string? expected = null) =>
-        reader.Report(id, At(member) ?? piece, PointerTo(member), text, expected);
+    internal void Notice(string id, Member member, string text, string? expected = null) => reader.Notice(id, At(member) ?? piece, text, expected);
 
-    internal void Notice(string id, Member member, string text, string? expected = null) =>
-        reader.Notice(id, At(member) ?? piece, PointerTo(member), text, expected);
+    internal void Missing(Member member, string text, string? expected) => reader.Missing(piece, member, text, expected);
 
-    /// <summary>A text; for a required one that is not blank, and for an id of a line one that can stand in a path.</summary>
+    /// <summary>A text; one that is required or means something is not blank, and the id of a line can stand in a path.</summary>
     internal string? Text(Member member)
     {
         if (StringOf(member) is not { } text)
@@ -47,7 +43,7 @@ internal sealed class BoundObject(ShapeReader reader, JsonPiece piece, Shape sha
     {
         if (StringOf(member) is not { } text)
             return null;
-        if (member.Choices.Contains(text, StringComparer.Ordinal))
+        if (Array.IndexOf(member.Choices, text) >= 0)
             return text;
         Report(ProblemIds.UnknownChoice, member, $"\"{ShapeReader.Short(text)}\" is no {member.Name}", member.Wanted);
         return null;
@@ -59,7 +55,7 @@ internal sealed class BoundObject(ShapeReader reader, JsonPiece piece, Shape sha
             return null;
         if (value.Kind is JsonTokenType.True or JsonTokenType.False)
             return value.Kind == JsonTokenType.True;
-        reader.WrongType(value, member, PointerTo(member));
+        reader.WrongType(value, member);
         return null;
     }
 
@@ -73,17 +69,17 @@ internal sealed class BoundObject(ShapeReader reader, JsonPiece piece, Shape sha
         return null;
     }
 
-    internal Mass? Mass(Member member) => Amount<Mass>(member, AmountReader.TryMass, m => m.Grams);
+    internal Mass? Mass(Member member) => Amount<Mass>(member, AmountReader.TryMass, Stored.ToGrams);
 
-    internal Volume? Volume(Member member) => Amount<Volume>(member, AmountReader.TryVolume, v => v.Milliliters);
+    internal Volume? Volume(Member member) => Amount<Volume>(member, AmountReader.TryVolume, static v => v.Milliliters);
 
-    internal Ratio? Percent(Member member) => Amount<Ratio>(member, AmountReader.TryPercent, r => r.DecimalFractions);
+    internal Ratio? Percent(Member member) => Amount<Ratio>(member, AmountReader.TryPercent, static r => r.DecimalFractions);
 
-    internal Temperature? Temperature(Member member) => Amount<Temperature>(member, AmountReader.TryTemperature, t => t.DegreesCelsius);
+    internal Temperature? Temperature(Member member) => Amount<Temperature>(member, AmountReader.TryTemperature, static t => t.DegreesCelsius);
 
-    internal Ratio? Parts(Member member) => Amount<Ratio>(member, SpecialAmounts.TryParts, r => r.DecimalFractions);
+    internal Ratio? Parts(Member member) => Amount<Ratio>(member, SpecialAmounts.TryParts, static r => r.DecimalFractions);
 
-    internal SaponificationValue? Saponification(Member member) => Amount<SaponificationValue>(member, SpecialAmounts.TrySaponification, v => v.MilligramsKohPerGram);
+    internal SaponificationValue? Saponification(Member member) => Amount<SaponificationValue>(member, SpecialAmounts.TrySaponification, static v => v.MilligramsKohPerGram);
 
     internal Purity? Purity(Member member)
     {
@@ -95,7 +91,7 @@ internal sealed class BoundObject(ShapeReader reader, JsonPiece piece, Shape sha
         return null;
     }
 
-    internal BoundObject? Object(Member member) => At(member) is { } value ? reader.Read(value, member.Shape!, PointerTo(member)) : null;
+    internal BoundObject? Object(Member member) => At(member) is { } value ? reader.Read(value, member.Shape!) : null;
 
     /// <summary>The objects of a list; a null stands for one that is no object.</summary>
     internal List<BoundObject?> List(Member member)
@@ -104,12 +100,12 @@ internal sealed class BoundObject(ShapeReader reader, JsonPiece piece, Shape sha
             return [];
         if (value.Kind != JsonTokenType.StartArray)
         {
-            reader.WrongType(value, member, PointerTo(member));
+            reader.WrongType(value, member);
             return [];
         }
         List<BoundObject?> items = new(value.Items.Count);
-        for (int i = 0; i < value.Items.Count; i++)
-            items.Add(reader.Read(value.Items[i], member.Shape!, PointerTo(member).Item(i)));
+        foreach (JsonPiece item in value.Items)
+            items.Add(reader.Read(item, member.Shape!));
         return items;
     }
 
@@ -119,7 +115,7 @@ internal sealed class BoundObject(ShapeReader reader, JsonPiece piece, Shape sha
             return null;
         if (value.Kind == JsonTokenType.String)
             return value.Text;
-        reader.WrongType(value, member, PointerTo(member));
+        reader.WrongType(value, member);
         return null;
     }
 
@@ -129,6 +125,8 @@ internal sealed class BoundObject(ShapeReader reader, JsonPiece piece, Shape sha
             return null;
         if (!parse(text, out T value, out string? fault))
         {
+            if (member.OfVolume is not null && AmountReader.IsVolume(text))
+                fault = member.OfVolume;
             Report(ProblemIds.WrongAmount, member, $"\"{member.Name}\": {fault}", member.Wanted);
             return null;
         }

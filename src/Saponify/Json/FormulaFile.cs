@@ -1,4 +1,6 @@
+using System.Buffers;
 using System.Text;
+using System.Text.Unicode;
 
 namespace Saponify;
 
@@ -9,8 +11,8 @@ namespace Saponify;
 /// <remarks>
 /// Ids of problems: SFY1001 syntax, 1002 unknown member, 1003 duplicate member, 1004 missing member, 1005 wrong type, 1006 no amount of
 /// the kind wanted, 1007 out of range, 1008 unknown material, 1009 unknown word, 1010 members that exclude each other, 1011 shares that
-/// don't add up, 1012 another format, 1013 id of a line, 1014 too large, 1017 no density. Ids of notices: 1015 other saponification value
-/// than the tables, 1016 volume converted.
+/// don't add up, 1012 another format, 1013 id of a line, 1014 too large or too many, 1017 no density. Ids of notices: 1015 other
+/// saponification value than the tables, 1016 volume converted, 1018 other tables, 1019 kept and not used.
 /// </remarks>
 public sealed class FormulaFile
 {
@@ -19,11 +21,13 @@ public sealed class FormulaFile
 
     private readonly byte[] _utf8;
     private readonly JsonPiece? _root;
+    private readonly Pantry _pantry;
 
-    private FormulaFile(byte[] utf8, JsonPiece? root, Formula? formula, ValueList<Problem> problems, ValueList<Problem> notices)
+    private FormulaFile(byte[] utf8, JsonPiece? root, Pantry pantry, Formula? formula, ValueList<Problem> problems, ValueList<Problem> notices)
     {
         _utf8 = utf8;
         _root = root;
+        _pantry = pantry;
         Formula = formula;
         Problems = problems;
         Notices = notices;
@@ -46,13 +50,18 @@ public sealed class FormulaFile
     {
         ArgumentNullException.ThrowIfNull(pantry);
         if (utf8.Length > LargestBytes)
-            return Failed([], new(ProblemIds.TooLarge, new(1, 1, 0, 0), "", FormattableString.Invariant($"the file has {utf8.Length} bytes"), FormattableString.Invariant($"a formula file has at most {LargestBytes}")));
+            return Failed([], pantry, new(ProblemIds.TooLarge, new(1, 1, 0, 0), "", FormattableString.Invariant($"the file has more than {LargestBytes} bytes"), "a formula file is smaller"));
         byte[] copy = utf8.ToArray();
+        if (!Utf8.IsValid(copy))
+        {
+            int wrong = FirstWrongByte(copy);
+            return Failed(copy, pantry, new(ProblemIds.Syntax, new PlaceCounter(copy).At(wrong, 1), "", FormattableString.Invariant($"byte {copy[wrong]:X2} is no UTF-8 text here"), "save the file as UTF-8"));
+        }
         if (JsonPiece.Parse(copy, out int offset, out string? fault) is not { } root)
-            return Failed(copy, new(ProblemIds.Syntax, Place.At(copy, offset, 0), "", fault!, null));
+            return Failed(copy, pantry, new(ProblemIds.Syntax, new PlaceCounter(copy).At(offset, 0), "", fault!, null));
         ShapeReader reader = new(copy);
         Formula? formula = new FormulaBinder(reader, pantry).Bind(root);
-        return new(copy, root, formula, Sorted(reader.Problems), Sorted(reader.Notices));
+        return new(copy, root, pantry, formula, reader.Problems.ToProblems(), reader.Notices.ToProblems());
     }
 
     /// <summary>Reads a formula file from text.</summary>
@@ -62,7 +71,11 @@ public sealed class FormulaFile
     public static FormulaFile Read(string json, Pantry pantry)
     {
         ArgumentNullException.ThrowIfNull(json);
-        return Read(Encoding.UTF8.GetBytes(json), pantry);
+        ArgumentNullException.ThrowIfNull(pantry);
+        byte[] utf8 = new byte[Encoding.UTF8.GetByteCount(json)];
+        return Utf8.FromUtf16(json, utf8, out _, out int written, replaceInvalidSequences: false) == OperationStatus.Done
+            ? Read(utf8, pantry)
+            : Failed(utf8, pantry, new(ProblemIds.Syntax, new PlaceCounter(utf8).At(written, 0), "", "half of a surrogate pair stands here, which is no Unicode text", null));
     }
 
     /// <summary>Writes a formula as a file: UTF-8, LF, every amount in the unit it was written in. Read again, it gives an equal formula.</summary>
@@ -76,17 +89,43 @@ public sealed class FormulaFile
         return FormulaWriter.Write(formula, pantry);
     }
 
+    /// <summary>
+    /// The bytes of this file with a changed formula in it. Only what has changed is replaced: order, spacing and comments stay, new
+    /// lines look like their neighbours, removed ones go with their comma. A formula equal to <see cref="Formula"/> gives the same bytes.
+    /// </summary>
+    /// <param name="changed">The formula that the file shall hold; reading the result with the same pantry gives it back.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="changed"/> is null.</exception>
+    /// <exception cref="ArgumentException">It can't be read back: it holds a material that the pantry lacks or has with other figures, or is too large.</exception>
+    /// <exception cref="InvalidOperationException">The file has problems, so that nobody knows what it says.</exception>
+    public byte[] Edit(Formula changed)
+    {
+        ArgumentNullException.ThrowIfNull(changed);
+        if (Formula is null)
+            throw new InvalidOperationException("A file with problems can't be edited: mend them first.");
+        if (changed.Equals(Formula))
+            return [.. _utf8];
+        byte[] edited = new FormulaEditor(_utf8, _root!, FormulaWriter.Write(Formula, _pantry), FormulaWriter.Write(changed, _pantry)).Edit();
+        return changed.Equals(Read(edited, _pantry).Formula)
+            ? edited
+            : throw new ArgumentException("The formula can't be written so that it reads back: it holds a material that the pantry lacks or has with other figures, or it is too large.", nameof(changed));
+    }
+
     /// <summary>Where a place of the formula stands in the file; null when the file does not write it.</summary>
     /// <param name="path">The place.</param>
     /// <exception cref="ArgumentNullException"><paramref name="path"/> is null.</exception>
     public Place? Locate(FormulaPath path)
     {
         ArgumentNullException.ThrowIfNull(path);
-        return _root?.Find(path.ToJsonPointer()) is { } piece ? Place.At(_utf8, piece.Start, piece.Length) : null;
+        return _root?.Find(path.ToJsonPointer()) is { } piece ? new PlaceCounter(_utf8).At(piece.Start, piece.End - piece.Start) : null;
     }
 
-    private static FormulaFile Failed(byte[] utf8, Problem problem) => new(utf8, null, null, [problem], default);
+    private static int FirstWrongByte(ReadOnlySpan<byte> utf8)
+    {
+        int at = 0;
+        while (Rune.DecodeFromUtf8(utf8[at..], out _, out int length) == OperationStatus.Done)
+            at += length;
+        return at;
+    }
 
-    private static ValueList<Problem> Sorted(List<Problem> problems) =>
-        [.. problems.OrderBy(p => p.Place.Offset).ThenBy(p => p.Id, StringComparer.Ordinal).ThenBy(p => p.Pointer, StringComparer.Ordinal)];
+    private static FormulaFile Failed(byte[] utf8, Pantry pantry, Problem problem) => new(utf8, null, pantry, null, [problem], default);
 }

@@ -111,6 +111,8 @@ internal static class FormulaWriter
         WriteLine(json, line, alkali.Id);
         json.WriteString(S.AlkaliId.Name, alkali.Id);
         json.WriteString(S.Purity.Name, SpecialAmounts.Write(alkali.Purity));
+        if (alkali.Certificate is { } certificate)
+            json.WriteString(S.Certificate.Name, certificate);
         if (alkali.BoundWaterFraction != alkali.UsualBoundWater)
             json.WriteString(S.BoundWater.Name, AmountWriter.Percent(alkali.BoundWaterFraction));
     }
@@ -143,7 +145,7 @@ internal static class FormulaWriter
         {
             json.WriteStartObject(S.LyeLiquid.Name);
             json.WriteString(S.LiquidId.Name, plan.LyeLiquid.Liquid.Id);
-            WriteForm(json, plan.LyeLiquid.Temperature, plan.LyeLiquid.IsFrozen);
+            WriteForm(json, plan.LyeLiquid.Liquid, plan.LyeLiquid.Temperature, plan.LyeLiquid.IsFrozen);
             json.WriteEndObject();
         }
         if (plan.HeldBack.Count > 0)
@@ -168,15 +170,28 @@ internal static class FormulaWriter
             json.WriteString(S.Volume.Name, AmountWriter.Write(volume));
         else
             json.WriteString(S.Mass.Name, AmountWriter.Write(portion.Mass));
-        WriteForm(json, portion.Temperature, portion.IsFrozen);
+        WriteForm(json, portion.Liquid, portion.Temperature, portion.IsFrozen);
     }
 
-    private static void WriteForm(Utf8JsonWriter json, UnitsNet.Temperature? temperature, bool frozen)
+    private static void WriteForm(Utf8JsonWriter json, Liquid liquid, UnitsNet.Temperature? temperature, bool frozen)
     {
         if (temperature is { } at)
             json.WriteString(S.Temperature.Name, AmountWriter.Write(at));
         if (frozen)
             json.WriteBoolean(S.Frozen.Name, true);
+        if (liquid.LabelSource is not { } source)
+            return;
+        Contents contents = liquid.Contents;
+        json.WriteStartObject(S.LiquidLabel.Name);
+        json.WriteString(S.LabelSource.Name, source);
+        json.WriteString(S.LabelWater.Name, AmountWriter.Percent(contents.WaterFraction));
+        json.WriteString(S.LabelFat.Name, AmountWriter.Percent(contents.FatFraction));
+        json.WriteString(S.LabelSugar.Name, AmountWriter.Percent(contents.SugarFraction));
+        json.WriteString(S.LabelProtein.Name, AmountWriter.Percent(contents.ProteinFraction));
+        json.WriteString(S.LabelAcid.Name, AmountWriter.Percent(contents.AcidFraction));
+        json.WriteString(S.LabelAlcohol.Name, AmountWriter.Percent(contents.AlcoholFraction));
+        json.WriteString(S.LabelAsh.Name, AmountWriter.Percent(contents.AshFraction));
+        json.WriteEndObject();
     }
 
     private static void Write(Utf8JsonWriter json, AdditivePortion additive)

@@ -1,3 +1,5 @@
+using System.Globalization;
+using System.Text;
 using System.Text.Json;
 
 namespace Saponify;
@@ -5,22 +7,39 @@ namespace Saponify;
 /// <summary>A JSON value with the bytes it stands in. A file becomes a tree of these in one pass.</summary>
 internal sealed class JsonPiece
 {
-    private const int MostDepth = 16;
+    internal const int MostDepth = 16;
 
-    internal required JsonTokenType Kind { get; init; }
+    private static readonly List<JsonPiece> s_none = [];
 
-    internal required int Start { get; init; }
+    private readonly JsonPiece? _parent;
 
-    internal int Length { get; private set; }
+    private JsonPiece(ref Utf8JsonReader reader, int skip, JsonPiece? parent)
+    {
+        _parent = parent;
+        Kind = reader.TokenType;
+        Start = NameStart = skip + (int)reader.TokenStartIndex;
+        Text = Kind == JsonTokenType.String ? reader.GetString()! : "";
+    }
 
-    /// <summary>The text of a string, or the digits of a number.</summary>
-    internal string Text { get; private init; } = "";
+    internal JsonTokenType Kind { get; }
 
-    internal List<(string Name, int Start, int Length, JsonPiece Value)> Members { get; } = [];
+    /// <summary>Name of the member whose value this is; null for the item of a list and the whole file.</summary>
+    internal string? Name { get; private init; }
 
-    internal List<JsonPiece> Items { get; } = [];
+    /// <summary>Where the name stands, or the value itself when it has none.</summary>
+    internal int NameStart { get; private init; }
 
-    internal int End => Start + Length;
+    internal int NameEnd { get; private init; }
+
+    internal int Start { get; }
+
+    internal int End { get; private set; }
+
+    /// <summary>The text of a string; empty for every other kind.</summary>
+    internal string Text { get; }
+
+    /// <summary>The values of an object's members, or the items of a list, in the order of the file.</summary>
+    internal List<JsonPiece> Items { get; private set; } = s_none;
 
     internal string KindName => Kind switch
     {
@@ -31,6 +50,40 @@ internal sealed class JsonPiece
         JsonTokenType.True or JsonTokenType.False => "true or false",
         _ => "null",
     };
+
+    /// <summary>The place as a JSON pointer (RFC 6901).</summary>
+    internal string Pointer => _parent is null ? ""
+        : _parent.PointerTo(Name ?? _parent.Items.IndexOf(this).ToString(CultureInfo.InvariantCulture));
+
+    /// <summary>The pointer to a member that may be missing.</summary>
+    internal string PointerTo(string member) =>
+        $"{Pointer}/{member.Replace("~", "~0", StringComparison.Ordinal).Replace("/", "~1", StringComparison.Ordinal)}";
+
+    /// <summary>The first member of this name, or null.</summary>
+    internal JsonPiece? Member(string name)
+    {
+        foreach (JsonPiece item in Items)
+        {
+            if (item.Name == name)
+                return item;
+        }
+        return null;
+    }
+
+    /// <summary>The value at a JSON pointer (RFC 6901), or null.</summary>
+    internal JsonPiece? Find(string pointer)
+    {
+        JsonPiece? at = this;
+        foreach (string step in pointer.Split('/').Skip(1))
+        {
+            at = at.Kind != JsonTokenType.StartArray ? at.Member(step.Replace("~1", "/", StringComparison.Ordinal).Replace("~0", "~", StringComparison.Ordinal))
+                : int.TryParse(step, NumberStyles.None, CultureInfo.InvariantCulture, out int index) && index < at.Items.Count ? at.Items[index]
+                : null;
+            if (at is null)
+                return null;
+        }
+        return at;
+    }
 
     /// <summary>Reads a whole file. On a fault of syntax: null, with its offset and what is wrong.</summary>
     internal static JsonPiece? Parse(ReadOnlySpan<byte> utf8, out int offset, out string? fault)
@@ -45,7 +98,8 @@ internal sealed class JsonPiece
                 fault = "the file is empty";
                 return null;
             }
-            JsonPiece root = ReadValue(ref reader, skip);
+            JsonPiece root = new(ref reader, skip, null);
+            root.ReadItems(ref reader, skip);
             while (reader.Read())
             {
             }
@@ -60,57 +114,36 @@ internal sealed class JsonPiece
         catch (InvalidOperationException)
         {
             offset = skip + (int)reader.TokenStartIndex;
-            fault = "the text holds bytes or escapes that are no Unicode text";
+            fault = "the text holds an escape that is half of a surrogate pair, which is no Unicode text";
             return null;
         }
     }
 
-    /// <summary>The value at a JSON pointer (RFC 6901), or null.</summary>
-    internal JsonPiece? Find(string pointer)
+    private void ReadItems(ref Utf8JsonReader reader, int skip)
     {
-        JsonPiece? at = this;
-        foreach (string step in pointer.Split('/').Skip(1))
-        {
-            string name = step.Replace("~1", "/", StringComparison.Ordinal).Replace("~0", "~", StringComparison.Ordinal);
-            at = at.Kind == JsonTokenType.StartArray
-                ? int.TryParse(name, System.Globalization.NumberStyles.None, System.Globalization.CultureInfo.InvariantCulture, out int index) && index < at.Items.Count ? at.Items[index] : null
-                : at.Members.Find(m => m.Name == name).Value;
-            if (at is null)
-                return null;
-        }
-        return at;
-    }
-
-    private static JsonPiece ReadValue(ref Utf8JsonReader reader, int skip)
-    {
-        JsonPiece piece = new()
-        {
-            Kind = reader.TokenType,
-            Start = skip + (int)reader.TokenStartIndex,
-            Text = reader.TokenType switch
-            {
-                JsonTokenType.String => reader.GetString()!,
-                JsonTokenType.Number => System.Text.Encoding.UTF8.GetString(reader.ValueSpan),
-                _ => "",
-            },
-        };
-        if (reader.TokenType == JsonTokenType.StartObject)
+        if (Kind == JsonTokenType.StartObject)
         {
             while (reader.Read() && reader.TokenType != JsonTokenType.EndObject)
             {
-                (string name, int start) = (reader.GetString()!, skip + (int)reader.TokenStartIndex);
-                int length = skip + (int)reader.BytesConsumed - start;
+                (string name, int start, int end) = (reader.GetString()!, skip + (int)reader.TokenStartIndex, skip + (int)reader.TokenStartIndex + reader.ValueSpan.Length + 2);
                 reader.Read();
-                piece.Members.Add((name, start, length, ReadValue(ref reader, skip)));
+                Add(new(ref reader, skip, this) { Name = name, NameStart = start, NameEnd = end }, ref reader, skip);
             }
         }
-        else if (reader.TokenType == JsonTokenType.StartArray)
+        else if (Kind == JsonTokenType.StartArray)
         {
             while (reader.Read() && reader.TokenType != JsonTokenType.EndArray)
-                piece.Items.Add(ReadValue(ref reader, skip));
+                Add(new(ref reader, skip, this), ref reader, skip);
         }
-        piece.Length = skip + (int)reader.BytesConsumed - piece.Start;
-        return piece;
+        End = skip + (int)reader.BytesConsumed;
+    }
+
+    private void Add(JsonPiece item, ref Utf8JsonReader reader, int skip)
+    {
+        item.ReadItems(ref reader, skip);
+        if (ReferenceEquals(Items, s_none))
+            Items = [];
+        Items.Add(item);
     }
 
     private static int OffsetOf(ReadOnlySpan<byte> utf8, JsonException exception)
@@ -126,10 +159,14 @@ internal sealed class JsonPiece
         return (int)Math.Min(start + (exception.BytePositionInLine ?? 0), utf8.Length);
     }
 
-    /// <summary>The reader's message without its own account of the place.</summary>
+    /// <summary>The reader's message without its own account of the place and its advice to programmers.</summary>
     private static string Reason(string message)
     {
-        int end = message.IndexOf(" LineNumber:", StringComparison.Ordinal);
-        return (end < 0 ? message : message[..end]).TrimEnd('.');
+        foreach (string end in (string[])[" LineNumber:", " which is not supported in this mode"])
+        {
+            if (message.IndexOf(end, StringComparison.Ordinal) is var at and >= 0)
+                message = message[..at];
+        }
+        return message.TrimEnd('.');
     }
 }

@@ -14,6 +14,12 @@ internal sealed record Member(string Name, MemberKind Kind, string Description)
 
     internal Shape? Shape { get; init; }
 
+    /// <summary>Why this member is never right here; null for a member that is.</summary>
+    internal string? Refusal { get; init; }
+
+    /// <summary>What to say of a volume that stands where this mass should, when there is more to say than that.</summary>
+    internal string? OfVolume { get; init; }
+
     internal string RangeUnit => Kind switch
     {
         MemberKind.Mass => "g",

@@ -20,4 +20,6 @@ internal static class ProblemIds
     internal const string DataDiffers = "SFY1015";
     internal const string Converted = "SFY1016";
     internal const string NoDensity = "SFY1017";
+    internal const string OtherTables = "SFY1018";
+    internal const string Kept = "SFY1019";
 }

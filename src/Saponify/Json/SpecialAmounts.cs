@@ -52,19 +52,19 @@ internal static class SpecialAmounts
         int to = text.IndexOf(To);
         if (text.StartsWith(AtLeast))
         {
-            if (!TryShare(text[AtLeast.Length..], out Ratio least, out fault))
+            if (!TryShare(text[AtLeast.Length..], true, out Ratio least, out fault))
                 return false;
             purity = Purity.AtLeast(least);
             return true;
         }
         if (to < 0)
         {
-            if (!TryShare(text, out Ratio certified, out fault))
+            if (!TryShare(text, true, out Ratio certified, out fault))
                 return false;
             purity = Purity.Certified(certified);
             return true;
         }
-        if (!TryShare(string.Concat(text[..to].TrimEnd('%'), "%"), out Ratio low, out fault) || !TryShare(text[(to + To.Length)..], out Ratio high, out fault))
+        if (!TryShare(text[..to], false, out Ratio low, out fault) || !TryShare(text[(to + To.Length)..], true, out Ratio high, out fault))
             return false;
         if (low.DecimalFractions > high.DecimalFractions)
         {
@@ -86,9 +86,9 @@ internal static class SpecialAmounts
 
     internal static string WriteParts(double parts) => Text.Exact(parts) + " : 1";
 
-    private static bool TryShare(ReadOnlySpan<char> text, out Ratio share, out string? fault)
+    private static bool TryShare(ReadOnlySpan<char> text, bool needsSign, out Ratio share, out string? fault)
     {
-        if (!AmountReader.TryPercent(text, out share, out fault))
+        if (!AmountReader.TryPercent(text, needsSign, out share, out fault))
             return false;
         if (share.DecimalFractions is >= 1e-6 and <= 1)
             return true;

@@ -7,7 +7,7 @@ namespace Saponify;
 /// An acid, or another substance that takes up alkali, inside a liquid or an additive. Fatty acids are fats, never acids.
 /// Immutable; equality by content.
 /// </summary>
-public sealed record Acid
+public sealed record Acid : INamed
 {
     /// <summary>Makes an acid.</summary>
     /// <param name="id">Short name, for example <c>citric</c>.</param>
@@ -47,6 +47,10 @@ public sealed record Acid
 
     /// <summary>Protons in doubt; they are listed as possible uptake and not counted.</summary>
     public double ProtonsInDoubt { get; }
+
+    ValueList<string> INamed.Aliases => default;
+
+    IEnumerable<string> INamed.ListedNames => [];
 
     /// <summary>The name.</summary>
     public override string ToString() => Name;

@@ -7,7 +7,7 @@ namespace Saponify;
 /// Something that goes into soap beside fats, alkali and liquids: acid, salt, sugar, clay, colour, scent, botanicals. It counts by the
 /// water, fat and acid in it. Immutable, thread-safe; equality by content.
 /// </summary>
-public sealed record Additive
+public sealed record Additive : IMaterial
 {
     /// <summary>Makes an additive of your own.</summary>
     /// <param name="id">Short name for look-up and files; not blank.</param>
@@ -58,6 +58,21 @@ public sealed record Additive
     /// <summary>Where it comes from: <c>plant</c>, <c>animal</c>, <c>mineral</c>, <c>synthetic</c>; null when not stated.</summary>
     public string? Origin { get; init; }
 
+    /// <summary>True when it comes from plants or minerals or is synthetic; false when it comes from animals or insects or no origin is stated.</summary>
+    public bool IsVegan => Origins.IsVegan(Origin);
+
+    /// <summary>Its name in the inventory of cosmetic ingredients, or null; never coined.</summary>
+    public string? Inci { get; init; }
+
+    /// <summary>Formula of the pure substance, for example <c>C6H8O7.H2O</c>; null for a mixture.</summary>
+    public string? Formula { get; init; }
+
+    /// <summary>CAS number, or null when none is on file.</summary>
+    public string? Cas { get; init; }
+
+    /// <summary>Colour Index number of a colorant, five digits; null when it has none.</summary>
+    public string? ColourIndex { get; init; }
+
     /// <summary>Usual dose as a share of the mass of the listed fats, from the trade's habits; null when none is on file.</summary>
     public Figure<Ratio>? UsualDose { get; init; }
 
@@ -70,8 +85,13 @@ public sealed record Additive
     /// <summary>Keys of the sources of its figures.</summary>
     public ValueList<string> Sources { get; init; }
 
+    /// <summary>Every figure as published, one row a figure, with source and place; empty for one of your own making.</summary>
+    public ValueList<SourcedFigure> Provenance { get; init; }
+
     /// <summary>What to know about it, or null.</summary>
     public string? Note { get; init; }
+
+    IEnumerable<string> INamed.ListedNames => new[] { Inci, Cas }.OfType<string>();
 
     /// <summary>The name.</summary>
     public override string ToString() => Name;

@@ -21,6 +21,9 @@ public sealed record Alkali
     /// <summary>Water as it is unless stated otherwise: the rest of a solution and of solid KOH, none in solid NaOH.</summary>
     internal double UsualBoundWater => IsSolution || Kind == AlkaliKind.PotassiumHydroxide ? 1 - Purity.HighFraction : 0;
 
+    /// <summary>What the purity leaves, and as much more as rounding makes of it: 10 % beside 90 %.</summary>
+    internal double MostBoundWater => 1 - Purity.HighFraction + 1e-9;
+
     internal double BoundWaterFraction { get; private init; }
 
     /// <summary>g of pure hydroxide per g as weighed, at the top of the stated purity.</summary>
@@ -38,6 +41,10 @@ public sealed record Alkali
     /// <summary>Purity of the solid or strength of the solution, by mass.</summary>
     public Purity Purity { get; }
 
+    /// <summary>Where the purity is stated, for example <c>certificate 2231 of the supplier</c>; null when not said. Not blank.</summary>
+    /// <exception cref="ArgumentException">The text is blank.</exception>
+    public string? Certificate { get; init => field = value is null ? null : Guard.Text(value, "The certificate of an alkali"); }
+
     /// <summary>
     /// Share of the mass as weighed that is water: all that is not hydroxide in a solution and in solid KOH, none in solid NaOH, unless
     /// stated otherwise here. From 0 to what the purity leaves.
@@ -46,7 +53,7 @@ public sealed record Alkali
     public Ratio BoundWater
     {
         get => Ratio.FromDecimalFractions(BoundWaterFraction);
-        init => BoundWaterFraction = Stored.Fraction(value, 0, 1 - Purity.HighFraction, "Bound water");
+        init => BoundWaterFraction = Math.Min(1 - Purity.HighFraction, Stored.Fraction(value, 0, MostBoundWater, "Bound water"));
     }
 
     /// <summary>Short name: <c>sodium-hydroxide</c>, <c>potassium-hydroxide</c>, each with <c>-solution</c> when bought dissolved.</summary>

@@ -81,22 +81,26 @@ public sealed record Contents
     /// <summary>mol of hydroxide that the acid in one gram takes up for sure.</summary>
     internal double AcidHydroxidePerGram => AcidKind is null ? 0 : AcidFraction * AcidKind.HydroxidePerGram;
 
-    private double Sum => WaterFraction + FatFraction + SugarFraction + ProteinFraction + AcidFraction + AlcoholFraction + AshFraction;
+    /// <summary>All parts together may exceed 1 by this much, from rounding in the text.</summary>
+    internal const double MostInAll = 1 + 1e-9;
+
+    /// <summary>All parts together.</summary>
+    internal double Total => WaterFraction + FatFraction + SugarFraction + ProteinFraction + AcidFraction + AlcoholFraction + AshFraction;
 
     /// <summary>The same parts, none of them lost to rounding: when a table's parts exceed 100 %, sugar gives way, then protein, since neither decides the lye.</summary>
     internal Contents Closed(string what, string argument)
     {
         Check(LeastFat, FatFraction, MostFat, "fat", what, argument);
         Check(LeastAcid, AcidFraction, MostAcid, "acid", what, argument);
-        double excess = Sum - 1;
-        if (excess <= 0)
+        if (Total <= MostInAll)
             return this;
+        double excess = Total - 1;
         double sugar = Math.Max(0, SugarFraction - excess);
         excess -= SugarFraction - sugar;
         double protein = Math.Max(0, ProteinFraction - excess);
         excess -= ProteinFraction - protein;
         return excess > 1e-9
-            ? throw new ArgumentException($"The parts of {what} add up to {Text.Number(Sum * 100)} %; more than 100 % can't be in it.", argument)
+            ? throw new ArgumentException($"The parts of {what} add up to {Text.Number(Total * 100)} %; more than 100 % can't be in it.", argument)
             : this with { SugarFraction = sugar, ProteinFraction = protein };
     }
 

@@ -11,7 +11,7 @@ namespace Saponify;
 /// The value used errs on the side of less lye: it is the lower of the middle of the published range and the value computed from
 /// the fatty acids; a wax counts by the low end of its acid value; a lot's own value beats everything.
 /// </remarks>
-public sealed record Fat
+public sealed record Fat : IMaterial
 {
     /// <summary>Makes a fat of your own.</summary>
     /// <param name="id">Short name for look-up and files, for example <c>olive-oil</c>; not blank.</param>
@@ -34,7 +34,7 @@ public sealed record Fat
     /// <exception cref="ArgumentException">A blank text.</exception>
     public static Fat Own(string id, string name, SaponificationValue saponification, string source) => new(id, name, FatClass.Triglyceride, new()
     {
-        Saponification = new(saponification, Evidence.Measured, [Guard.Text(source, "The source of a figure")]) { Low = saponification, High = saponification, IsOwn = true },
+        Saponification = new(saponification, Saponify.Evidence.Measured, [Guard.Text(source, "The source of a figure")]) { Low = saponification, High = saponification, IsOwn = true },
     });
 
     private Fat(string id, string name, FatClass fatClass, FatFigures figures, Lot? lot)
@@ -87,8 +87,28 @@ public sealed record Fat
     /// <summary>Where it comes from: <c>plant</c>, <c>animal</c>, <c>insect</c>, <c>mineral</c> or <c>synthetic</c>; null when not stated.</summary>
     public string? Origin { get; init; }
 
+    /// <summary>True when it comes from plants or minerals or is synthetic; false when it comes from animals or insects or no origin is stated.</summary>
+    public bool IsVegan => Origins.IsVegan(Origin);
+
     /// <summary>Name of the fat in the inventory of cosmetic ingredients, or null; never coined.</summary>
     public string? Inci { get; init; }
+
+    /// <summary>Name of its sodium soap in the inventory of cosmetic ingredients, or null; never coined.</summary>
+    public string? InciSodiumSoap { get; init; }
+
+    /// <summary>Name of its potassium soap in the inventory of cosmetic ingredients, or null; never coined.</summary>
+    public string? InciPotassiumSoap { get; init; }
+
+    /// <summary>
+    /// Evidence of the saponification value used; where there is none, the weakest among its figures; null without figures.
+    /// </summary>
+    public Evidence? Evidence => Saponification?.Evidence ?? (Provenance.Count == 0 ? null : Provenance.Max(f => f.Evidence));
+
+    /// <summary>True when a figure of it is the user's own: a lot's value or a figure of an own table.</summary>
+    public bool IsOwn => Lot is not null || Figures.Saponification is { IsOwn: true } || Provenance.Any(f => f.IsOwn);
+
+    /// <summary>Every figure as published, one row a figure, own ones first, with source and place; empty for a fat of your own making.</summary>
+    public ValueList<SourcedFigure> Provenance { get; init; }
 
     /// <summary>What to know about it, or null.</summary>
     public string? Note { get; init; }
@@ -99,8 +119,20 @@ public sealed record Fat
     public Fat WithLot(Lot lot)
     {
         ArgumentNullException.ThrowIfNull(lot);
-        return new(Id, Name, Class, Figures, lot) { Aliases = Aliases, Allergen = Allergen, Origin = Origin, Inci = Inci, Note = Note };
+        return new(Id, Name, Class, Figures, lot)
+        {
+            Aliases = Aliases,
+            Allergen = Allergen,
+            Origin = Origin,
+            Inci = Inci,
+            InciSodiumSoap = InciSodiumSoap,
+            InciPotassiumSoap = InciPotassiumSoap,
+            Provenance = Provenance,
+            Note = Note,
+        };
     }
+
+    IEnumerable<string> INamed.ListedNames => Inci is null ? [] : [Inci];
 
     /// <summary>The name.</summary>
     public override string ToString() => Name;

@@ -27,6 +27,9 @@ public sealed record FatFigures
     /// <summary>Keys of the sources of <see cref="Profile"/>.</summary>
     public ValueList<string> ProfileSources { get; init; }
 
+    /// <summary>True when <see cref="Profile"/> is the user's own, not from the reference tables.</summary>
+    public bool IsProfileOwn { get; init; }
+
     /// <summary>Density, at the temperature its note states.</summary>
     public Figure<Density>? Density { get; init; }
 

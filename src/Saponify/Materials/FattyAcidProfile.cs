@@ -16,6 +16,9 @@ public sealed class FattyAcidProfile : IEquatable<FattyAcidProfile>
     internal const double PartialBelow = 0.93;
     internal const double WideAbove = 1.05;
 
+    private static readonly FattyAcid[] s_lightestFirst = [.. FattyAcid.All.OrderBy(a => a.GramsPerMole)];
+    private static readonly FattyAcid[] s_heaviestFirst = [.. FattyAcid.All.OrderByDescending(a => a.GramsPerMole)];
+
     private readonly double[] _share = new double[FattyAcid.Count];
     private readonly double[] _low = new double[FattyAcid.Count];
     private readonly double[] _high = new double[FattyAcid.Count];
@@ -179,8 +182,7 @@ public sealed class FattyAcidProfile : IEquatable<FattyAcidProfile>
         }
         if (left < -1e-9)
             return null;
-        FattyAcid[] order = [.. FattyAcid.All.OrderBy(a => lightest ? a.GramsPerMole : -a.GramsPerMole)];
-        foreach (FattyAcid acid in order)
+        foreach (FattyAcid acid in lightest ? s_lightestFirst : s_heaviestFirst)
         {
             double more = Math.Clamp(_high[acid.Index] - _low[acid.Index], 0, Math.Max(left, 0));
             left -= more;

@@ -8,6 +8,12 @@ namespace Saponify;
 /// </summary>
 internal static class UsedSaponification
 {
+    /// <summary>
+    /// A part of a fat below 1 % does not decide the evidence of the value: it moves it by less than 1 %, and a remembered limit that only
+    /// lowers it shall not cry wolf over an oil whose main figures were read.
+    /// </summary>
+    internal const double Trace = 0.01;
+
     internal static Figure<SaponificationValue>? Of(FatClass fatClass, FatFigures figures, Lot? lot)
     {
         if (lot?.Saponification is SaponificationValue own)
@@ -44,15 +50,18 @@ internal static class UsedSaponification
         Evidence evidence = published?.Evidence ?? Evidence.Standard;
         if (profile is not null)
             evidence = Weaker(evidence, figures.ProfileEvidence);
+        if (profile is not null && unsaponifiable >= Trace)
+            evidence = Weaker(evidence, figures.Unsaponifiable!.Evidence);
         if (fromProfile < fromRange)
             evidence = Weaker(evidence, Evidence.Computed);
 
-        return new(Value(used), evidence, Sources(published, profile is null ? default : figures.ProfileSources))
+        bool isOwn = published is { IsOwn: true } || (profile is not null && figures.IsProfileOwn);
+        return new(Value(used), evidence, profile is null ? published!.Sources : Sources(figures))
         {
             Low = Value(Math.Min(low, used)),
             High = Value(Math.Max(high, used)),
-            IsOwn = published?.IsOwn ?? false,
-            Note = fromProfile < fromRange ? "from the fatty acids" : "middle of the published range",
+            IsOwn = isOwn,
+            Note = (isOwn ? "own figure, " : "") + (fromProfile < fromRange ? "from the fatty acids" : published!.IsOwn ? "middle of the range given" : "middle of the published range"),
         };
     }
 
@@ -69,6 +78,17 @@ internal static class UsedSaponification
 
     private static Evidence Weaker(Evidence one, Evidence other) => one > other ? one : other;
 
-    private static ValueList<string> Sources(Figure<SaponificationValue>? published, ValueList<string> profileSources) =>
-        [.. (published?.Sources ?? default).Concat(profileSources).Distinct(StringComparer.Ordinal)];
+    private static ValueList<string> Sources(FatFigures figures)
+    {
+        List<string> keys = [];
+        foreach (ValueList<string> of in (ReadOnlySpan<ValueList<string>>)[figures.Saponification?.Sources ?? default, figures.ProfileSources, figures.Unsaponifiable?.Sources ?? default])
+        {
+            foreach (string key in of)
+            {
+                if (!keys.Contains(key))
+                    keys.Add(key);
+            }
+        }
+        return [.. keys];
+    }
 }

@@ -1,7 +1,9 @@
+using Saponify.Internals;
+
 namespace Saponify;
 
 /// <summary>Where figures come from. Immutable; equality by content.</summary>
-public sealed record Source
+public sealed record Source : INamed
 {
     internal Source(string key, string citation, string year, string place, Evidence evidence, string licence)
     {
@@ -30,4 +32,12 @@ public sealed record Source
 
     /// <summary>Licence of the source, in short.</summary>
     public string Licence { get; }
+
+    string INamed.Id => Key;
+
+    string INamed.Name => Key;
+
+    ValueList<string> INamed.Aliases => default;
+
+    IEnumerable<string> INamed.ListedNames => [];
 }

@@ -50,7 +50,7 @@ public class EngineTests
     {
         FormulaRule[] rules = [new KeepNamesShort(), new NameEveryFat(), new NameEveryFat("ACME0")];
         string first = With(rules).Analyze(s_formula, s_today).ToString();
-        Assert.Equal(first, With([.. rules.Reverse()]).Analyze(s_formula, s_today).ToString());
+        Assert.Equal(first, With([.. Enumerable.Reverse(rules)]).Analyze(s_formula, s_today).ToString());
         Assert.Equal(["ACME0", "ACME3", "ACME0", "ACME3", "ACME1"], With(rules).Analyze(s_formula, s_today).Diagnostics.Select(d => d.Id));
     }
 

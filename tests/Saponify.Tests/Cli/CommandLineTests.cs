@@ -35,6 +35,65 @@ public class CommandLineTests
         Assert.Contains(" oz  Canola oil", Run("plan", Example("market-day-bar"), "--unit", "oz").Output, StringComparison.Ordinal);
 
     [Fact]
+    public void Plan_OnAScale_PrintsWholeStepsAndHowSureItIs()
+    {
+        (int exit, string output, _) = Run("plan", Example("oat-and-cream"), "--scale", "0.1oz");
+        Assert.Equal(0, exit);
+        Assert.Contains("4.0 oz  sodium hydroxide", output, StringComparison.Ordinal);
+        Assert.Contains("One step of the alkali's scale, 0.1 oz, is worth 2.31 points of superfat", output, StringComparison.Ordinal);
+        Assert.Contains("lye-heavy with", output, StringComparison.Ordinal);
+        Assert.Equal(64, Run("plan", Example("oat-and-cream"), "--scale", "0g").Exit);
+    }
+
+    [Fact]
+    public void Check_PrintsFindingsAsCompilersDo()
+    {
+        string json = File.ReadAllText(Example("market-day-bar")).Replace("\"7 %\"", "\"-3 %\"", StringComparison.Ordinal);
+        (int exit, string output, _) = RunWith(json, "check", "-");
+        Assert.Equal(1, exit);
+        Assert.StartsWith("standard input(10,17): error SFY2001: alkali.superfat: ", output, StringComparison.Ordinal);
+        Assert.Contains("    fix: Plan for a superfat of 5 % of all fat (changes the product)", output, StringComparison.Ordinal);
+        Assert.EndsWith("1 formula: 1 error, 0 warnings, 0 infos\n", output, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Check_OfManyFiles_GoesThroughAll_AndWritesSarif()
+    {
+        string sarif = Path.GetTempFileName();
+        try
+        {
+            (int exit, string output, string errors) = Run(["check", .. Repository.Examples, "no-such-file.json", "--sarif", sarif, "--scale", "1g", "--form", "soft"]);
+            Assert.Equal(2, exit);
+            Assert.Contains("6 formulas: 0 errors", output, StringComparison.Ordinal);
+            Assert.Contains("1 can't be read", output, StringComparison.Ordinal);
+            Assert.Contains("no-such-file.json: error", errors, StringComparison.Ordinal);
+            using JsonDocument log = JsonDocument.Parse(File.ReadAllBytes(sarif));
+            Assert.Equal("2.1.0", log.RootElement.GetProperty("version").GetString());
+        }
+        finally
+        {
+            File.Delete(sarif);
+        }
+    }
+
+    [Fact]
+    public void Check_WithAFaultyConfiguration_ExitsWithTwo()
+    {
+        string config = Path.GetTempFileName();
+        try
+        {
+            File.WriteAllText(config, "{ \"severity\": { \"SFY2001\": \"off\" } }");
+            (int exit, _, string errors) = Run("check", Example("all-coconut"), "--config", config);
+            Assert.Equal(2, exit);
+            Assert.Contains("SFY2001 is a safety rule and stays at error", errors, StringComparison.Ordinal);
+        }
+        finally
+        {
+            File.Delete(config);
+        }
+    }
+
+    [Fact]
     public void Plan_AsJson_IsJson()
     {
         (int exit, string output, _) = Run("plan", Example("goat-milk-frozen"), "--output", "json");
@@ -70,6 +129,69 @@ public class CommandLineTests
         Assert.Equal(2, exit);
         Assert.Contains("no-such-file.json: error:", errors, StringComparison.Ordinal);
         Assert.Contains("All coconut", output, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Plan_OfTenFaultyFiles_PrintsTheFaultsOfAllTen()
+    {
+        string folder = Directory.CreateTempSubdirectory("saponify").FullName;
+        try
+        {
+            string[] files = [.. Enumerable.Range(0, 10).Select(i => Path.Combine(folder, $"batch {i}.json"))];
+            for (int i = 0; i < 10; i++)
+                File.WriteAllText(files[i], File.ReadAllText(Example("market-day-bar")).Replace("390 g", $"{i},5 kg", StringComparison.Ordinal).Replace("7 %", "7", StringComparison.Ordinal));
+            (int exit, string output, string errors) = Run(["plan", .. files]);
+            Assert.Equal((2, ""), (exit, output));
+            string[] lines = errors.Split('\n', StringSplitOptions.RemoveEmptyEntries);
+            Assert.Equal(20, lines.Length);
+            for (int i = 0; i < 10; i++)
+            {
+                Assert.StartsWith($"{files[i]}(7,32): error SFY1006: \"mass\": \"{i},5 kg\" is ambiguous", lines[2 * i], StringComparison.Ordinal);
+                Assert.StartsWith($"{files[i]}(10,17): error SFY1006: \"superfat\": a share needs the sign %", lines[(2 * i) + 1], StringComparison.Ordinal);
+            }
+        }
+        finally
+        {
+            Directory.Delete(folder, recursive: true);
+        }
+    }
+
+    [Fact]
+    public void Plan_OfStandardInput_BesideFiles_PlansThemAll()
+    {
+        (int exit, string output, string errors) = RunWith(File.ReadAllText(Example("shaving-soap")), "plan", Example("all-coconut"), "-", Example("market-day-bar"));
+        Assert.Equal((0, ""), (exit, errors));
+        int[] places = [.. new[] { "All coconut", "Shaving soap", "Market-day bar" }.Select(t => output.IndexOf(t, StringComparison.Ordinal))];
+        Assert.DoesNotContain(-1, places);
+        Assert.Equal(places.Order(), places);
+    }
+
+    [Fact]
+    public void Plan_OfAVolume_PrintsANoteAndGoesOn()
+    {
+        string json = File.ReadAllText(Example("market-day-bar")).Replace("\"mass\": \"390 g\"", "\"volume\": \"400 mL\"", StringComparison.Ordinal).Replace("tallow", "olive-oil", StringComparison.Ordinal);
+        (int exit, string output, string errors) = RunWith(json, "plan", "-");
+        Assert.Equal(0, exit);
+        Assert.StartsWith("standard input(7,", errors, StringComparison.Ordinal);
+        Assert.Contains("note SFY1016: the volume of Olive oil was converted", errors, StringComparison.Ordinal);
+        Assert.Contains("Olive oil", output, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Plan_OfMoreThanAMegabyte_IsRefused()
+    {
+        (int exit, _, string errors) = RunWith(new string(' ', 3_000_000), "plan", "-");
+        Assert.Equal(2, exit);
+        Assert.StartsWith("standard input(1,1): error SFY1014: the file has more than 1000000 bytes", errors, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Plan_OfBytesThatAreNoUtf8_SaysSo()
+    {
+        using StreamReader input = new(new MemoryStream([(byte)'{', 0xB0]), new System.Text.UTF8Encoding(false, throwOnInvalidBytes: true));
+        StringWriter output = new() { NewLine = "\n" }, errors = new() { NewLine = "\n" };
+        Assert.Equal(2, CommandLine.Run(["plan", "-"], input, output, errors));
+        Assert.StartsWith("standard input: error: ", errors.ToString(), StringComparison.Ordinal);
     }
 
     [Theory]

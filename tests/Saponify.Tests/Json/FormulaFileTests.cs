@@ -6,7 +6,7 @@ namespace Saponify.Tests.Json;
 /// <summary>What the formula file refuses, where and in which words.</summary>
 public class FormulaFileTests
 {
-    private const string Whole = """
+    internal const string Whole = """
         {
           "format": "saponify-formula/1",
           "name": "Test",
@@ -27,6 +27,25 @@ public class FormulaFileTests
         { "420 g", "420 mL", "SFY1006", "/fats/0/mass" },
         { "420 g", "1,5 kg", "SFY1006", "/fats/0/mass" },
         { "420 g", "1 kg 3 oz", "SFY1006", "/fats/0/mass" },
+        { "\"fats\": [", "\"fats\": [ 5, ", "SFY1005", "/fats/0" },
+        { "\"alkalis\": [", "\"alkalis\": [ [], ", "SFY1005", "/alkali/alkalis/0" },
+        { "\"alkalis\": [ { \"alkali\": \"sodium-hydroxide\", \"purity\": \"98 %\" } ]", "\"alkalis\": []", "SFY1004", "/alkali/alkalis" },
+        { "\"98 %\" }", "\"98 %\" }, { \"alkali\": \"potassium-hydroxide\", \"purity\": \"90 %\", \"shareOfHydroxide\": \"40 %\" }", "SFY1004", "/alkali/alkalis/0/shareOfHydroxide" },
+        { "\"98 %\"", "\"98 %\", \"mass\": \"100 g\"", "SFY1010", "/alkali/alkalis/0/mass" },
+        { "\"98 %\"", "\"98 %\", \"boundWater\": \"3 %\"", "SFY1007", "/alkali/alkalis/0/boundWater" },
+        { "\"superfat\": \"6 %\"", "\"of\": \"allFat\"", "SFY1004", "/alkali/superfat" },
+        { "\"420 g\" }", "\"420 g\" }, { \"line\": \"olive-oil\", \"fat\": \"lard\", \"mass\": \"1 g\" }", "SFY1013", "/fats/1/line" },
+        { "\"420 g\"", "\"420 g\", \"line\": \"a/b\"", "SFY1013", "/fats/0/line" },
+        { "\"mass\": \"420 g\"", "\"volume\": \"420 g\"", "SFY1006", "/fats/0/volume" },
+        { "\"31 %\"", "\"31 %\", \"lyeLiquid\": { \"liquid\": \"water\", \"line\": \"jug\" }", "SFY1010", "/liquids/lyeLiquid/line" },
+        { "\"31 %\"", "\"31 %\", \"lyeLiquid\": { \"liquid\": \"water\", \"mass\": \"1 kg\" }", "SFY1010", "/liquids/lyeLiquid/mass" },
+        { "\"31 %\"", "\"31 %\", \"lyeLiquid\": { \"liquid\": \"water\", \"frozen\": true }", "SFY1004", "/liquids/lyeLiquid/temperature" },
+        { "\"31 %\"", "\"31 %\", \"lyeLiquid\": { \"liquid\": \"water\", \"temperature\": \"-18 °C\" }", "SFY1007", "/liquids/lyeLiquid/temperature" },
+        { "\"31 %\"", "\"31 %\", \"lyeLiquid\": { \"liquid\": \"heavy-cream\", \"label\": { \"source\": \"carton\", \"fat\": \"60 %\", \"water\": \"58 %\" } }", "SFY1011", "/liquids/lyeLiquid/label" },
+        { "\"31 %\"", "\"31 %\", \"lyeLiquid\": { \"liquid\": \"heavy-cream\", \"label\": { \"fat\": \"30 %\" } }", "SFY1004", "/liquids/lyeLiquid/label/source" },
+        { "\"98 %\"", "\"98 %\", \"certificate\": \" \"", "SFY1006", "/alkali/alkalis/0/certificate" },
+        { "\"name\": \"Test\"", "\"name\": \"Test\", \"setup\": 5", "SFY1005", "/setup" },
+        { "\"name\": \"Test\"", "\"name\": \"Test\", \"setup\": { \"a\": 1, \"a\": 2 }", "SFY1003", "/setup/a" },
         { "\"420 g\"", "420", "SFY1005", "/fats/0/mass" },
         { "olive-oil", "olive-oli", "SFY1008", "/fats/0/fat" },
         { "\"mass\"", "\"mas\"", "SFY1002", "/fats/0/mas" },
@@ -36,7 +55,7 @@ public class FormulaFileTests
         { "98 %", "0 %", "SFY1006", "/alkali/alkalis/0/purity" },
         { "98 %", "101 %", "SFY1006", "/alkali/alkalis/0/purity" },
         { "98 %", "0.98", "SFY1006", "/alkali/alkalis/0/purity" },
-        { "\"superfat\": \"6 %\", ", "", "SFY1004", "/alkali/alkalis/0/mass" },
+        { "\"superfat\": \"6 %\", ", "", "SFY1004", "/alkali/superfat" },
         { "6 %", "6", "SFY1006", "/alkali/superfat" },
         { "6 %", "600 %", "SFY1007", "/alkali/superfat" },
         { "sodium-hydroxide", "lye", "SFY1009", "/alkali/alkalis/0/alkali" },
@@ -102,6 +121,20 @@ public class FormulaFileTests
         Assert.Empty(FormulaFile.Read("\uFEFF" + Whole.ReplaceLineEndings("\r\n"), Pantry.Reference).Problems);
     }
 
+    [Theory]
+    [InlineData("{\n  \"name\": \"x\",\n}", 3, 1, "a trailing comma")]
+    [InlineData("{\n  \"name\" /* of it */: \"x\"\n}", 2, 10, "Expected a ':'")]
+    [InlineData("{\n  \"name\": \"x\"\n", 3, 1, "open JSON object")]
+    [InlineData("{\n  'name': \"x\"\n}", 2, 3, "is an invalid start")]
+    [InlineData("{ \"name\": \"é🧼\" \"x\" }", 1, 17, "invalid after a value")]
+    public void Read_AFaultOfSyntax_IsPlacedAndTellsNothingOfReaders(string json, int line, int column, string words)
+    {
+        Problem problem = Assert.Single(FormulaFile.Read(json, Pantry.Reference).Problems);
+        Assert.Equal(("SFY1001", line, column), (problem.Id, problem.Place.Line, problem.Place.Column));
+        Assert.Contains(words, problem.Text, StringComparison.Ordinal);
+        Assert.DoesNotContain("reader", problem.Text, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Read_BeyondOneMegabyte_IsRefusedUnread()
     {
@@ -128,6 +161,94 @@ public class FormulaFileTests
         file = FormulaFile.Read(higher, Pantry.Reference);
         Assert.Equal("SFY1015", Assert.Single(file.Notices).Id);
         Assert.Equal(Pantry.Reference.Fat("olive-oil"), file.Formula!.Fats[0].Fat);
+    }
+
+    [Theory]
+    [InlineData("\"mass\": \"100 mL\"", "\"mass\": the volume of an alkali says too little")]
+    [InlineData("\"volume\": \"100 mL\"", "the volume of an alkali says too little")]
+    public void Read_AVolumeOfAlkali_IsRefusedInItsOwnWords(string amount, string words)
+    {
+        string json = Whole.Replace("\"superfat\": \"6 %\", ", "", StringComparison.Ordinal).Replace("\"98 %\"", "\"98 %\", " + amount, StringComparison.Ordinal);
+        Problem problem = Assert.Single(FormulaFile.Read(json, Pantry.Reference).Problems);
+        Assert.Equal("SFY1006", problem.Id);
+        Assert.StartsWith(words, problem.Text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Read_AFileOfOtherTables_SaysSoEvenIfNoValueDiffers()
+    {
+        string json = Whole.Replace("\"name\": \"Test\"", "\"name\": \"Test\", \"data\": \"2019.1\"", StringComparison.Ordinal);
+        FormulaFile file = FormulaFile.Read(json, Pantry.Reference);
+        Problem notice = Assert.Single(file.Notices);
+        Assert.Equal(("SFY1018", "/data"), (notice.Id, notice.Pointer));
+        Assert.Contains("\"2019.1\"", notice.Text, StringComparison.Ordinal);
+        Assert.Contains(Pantry.Reference.Version, notice.Text, StringComparison.Ordinal);
+        Assert.NotNull(file.Formula);
+        Assert.Empty(FormulaFile.Read(json.Replace("2019.1", Pantry.Reference.Version, StringComparison.Ordinal), Pantry.Reference).Notices);
+    }
+
+    [Fact]
+    public void Read_ASetup_KeepsItAndSaysThatItIsNotUsed()
+    {
+        string json = Whole.Replace("\"name\": \"Test\"", "\"name\": \"Test\", \"setup\": { \"scale\": { \"step\": \"1 g\" }, \"market\": [\"EU\"] }", StringComparison.Ordinal);
+        FormulaFile file = FormulaFile.Read(json, Pantry.Reference);
+        Assert.Equal("SFY1019", Assert.Single(file.Notices).Id);
+        string edited = Encoding.UTF8.GetString(file.Edit(file.Formula! with { Name = "Other" }));
+        Assert.Equal(json.Replace("Test", "Other", StringComparison.Ordinal), edited);
+    }
+
+    [Fact]
+    public void Read_ALabel_StandsForTheTable_AndWaterMakesRoom()
+    {
+        string json = Whole.Replace("\"31 %\"", "\"31 %\", \"heldBack\": [ { \"liquid\": \"heavy-cream\", \"mass\": \"100 g\", \"label\": { \"source\": \"carton\", \"fat\": \"30 %\" } } ]", StringComparison.Ordinal);
+        Liquid cream = FormulaFile.Read(json, Pantry.Reference).Formula!.Liquids.HeldBack[0].Liquid, table = Pantry.Reference.Liquid("heavy-cream");
+        Assert.Equal("carton", cream.LabelSource);
+        Assert.Equal("carton", Assert.Single(cream.Sources));
+        Assert.Equal(30, cream.Contents.Fat.Percent, 12);
+        Assert.Equal(table.Contents.Protein, cream.Contents.Protein);
+        Assert.Equal(table.Contents.FatKind, cream.Contents.FatKind);
+        // what the label has less of fat than the table is water
+        Assert.Equal(table.Contents.Water.Percent + table.Contents.Fat.Percent - 30, cream.Contents.Water.Percent, 9);
+    }
+
+    [Fact]
+    public void Read_ACertificate_TravelsWithTheAlkali()
+    {
+        FormulaFile file = FormulaFile.Read(Whole.Replace("\"98 %\"", "\"98 %\", \"certificate\": \"no. 2231\"", StringComparison.Ordinal), Pantry.Reference);
+        Alkali alkali = Assert.IsType<SuperfatTarget>(file.Formula!.Alkali).Alkalis[0].Alkali;
+        Assert.Equal("no. 2231", alkali.Certificate);
+        EqualityContract.Test(alkali, Alkali.SodiumHydroxide(Ratio.FromPercent(98)) with { Certificate = "no. 2231" }, Alkali.SodiumHydroxide(Ratio.FromPercent(98)));
+    }
+
+    [Fact]
+    public void Read_BoundWaterThatFillsUpThePurity_IsTheUsualOne()
+    {
+        // 1 - 0.9 is a little less than 0.1 as a double
+        string json = Whole.Replace("sodium-hydroxide", "potassium-hydroxide", StringComparison.Ordinal).Replace("\"98 %\"", "\"90 %\", \"boundWater\": \"10 %\"", StringComparison.Ordinal);
+        FormulaFile file = FormulaFile.Read(json, Pantry.Reference);
+        Assert.Empty(file.Problems);
+        Assert.Equal(Alkali.PotassiumHydroxide(Ratio.FromPercent(90)), Assert.IsType<SuperfatTarget>(file.Formula!.Alkali).Alkalis[0].Alkali);
+    }
+
+    [Fact]
+    public void Label_OfALiquid_IsPartOfItsEquality_AndIsChecked()
+    {
+        Liquid cream = Pantry.Reference.Liquid("heavy-cream");
+        Contents thinner = cream.Contents with { Fat = Ratio.FromPercent(30) };
+        EqualityContract.Test(cream.WithLabel("carton", thinner), cream.WithLabel("carton", thinner), cream, cream.WithLabel("other carton", thinner), cream.WithLabel("carton", cream.Contents));
+        Assert.Throws<ArgumentException>(() => cream.WithLabel(" ", thinner));
+        Assert.Throws<ArgumentException>(() => cream.WithLabel("carton", thinner with { Fat = Ratio.FromPercent(80) }));
+        Assert.Equal(cream.Contents.FatKind, cream.WithLabel("carton", new() { Fat = Ratio.FromPercent(30) }).Contents.FatKind);
+    }
+
+    [Fact]
+    public void PlainWater_IsTheWaterOfTheTables() => Assert.Equal(Pantry.Reference.Liquid("water"), Liquid.Water);
+
+    [Fact]
+    public void Read_LinesOfOneMaterial_NumbersThem()
+    {
+        string json = Whole.Replace("\"420 g\" }", "\"420 g\" }, { \"fat\": \"olive-oil\", \"mass\": \"1 g\" }, { \"line\": \"last\", \"fat\": \"olive-oil\", \"mass\": \"1 g\" }", StringComparison.Ordinal);
+        Assert.Equal(["olive-oil", "olive-oil-2", "last"], FormulaFile.Read(json, Pantry.Reference).Formula!.Fats.Select(f => f.Line));
     }
 
     [Fact]

@@ -16,6 +16,7 @@ public class LayeringTests
         ["Materials"] = ["Internals"],
         ["Formulas"] = ["Internals", "Materials"],
         ["Planning"] = ["Internals", "Materials", "Formulas"],
+        ["Making"] = ["Internals", "Materials", "Formulas", "Planning", "Reference"],
         ["Analysis"] = ["Internals", "Materials", "Formulas", "Planning"],
         ["Reference"] = ["Internals", "Materials"],
         ["Json"] = ["Internals", "Materials", "Formulas", "Planning", "Analysis", "Reference"],

@@ -4,10 +4,14 @@ namespace Saponify.Tests.Packaging;
 
 /// <summary>
 /// Every C# block of the README and the docs compiles and runs, and prints what the text block after it shows; so does every command of
-/// the command line. SAPONIFY_APPROVE=1 writes the shown output anew.
+/// the command line, and every formula file is read, and its faults are shown. SAPONIFY_APPROVE=1 writes the shown output anew.
 /// </summary>
+[Collection(Together)]
 public class DocTests
 {
+    /// <summary>Tests that may write documents run one after the other.</summary>
+    public const string Together = "documents";
+
     private const string Command = "dotnet run --project src/Saponify.Cli -- ";
 
     public static TheoryData<string> Documents =>
@@ -15,7 +19,7 @@ public class DocTests
         .. Directory.EnumerateFiles(Repository.Path("docs"), "*.md", SearchOption.AllDirectories)
             .Where(f => !f.Contains("_site", StringComparison.Ordinal))
             .Select(f => Path.GetRelativePath(Repository.Root, f).Replace('\\', '/'))
-            .Append("README.md").Append("DEVELOPERS.md").Order(StringComparer.Ordinal),
+            .Append("README.md").Append("DEVELOPERS.md").Append("src/Saponify.Testing/README.md").Order(StringComparer.Ordinal),
     ];
 
     [Theory]
@@ -50,6 +54,11 @@ public class DocTests
     {
         if (block.Language == "csharp")
             return CSharpBlock.Run(block.Text);
+        if (block.Language == "json" && block.Text.Contains("\"saponify-formula/", StringComparison.Ordinal))
+        {
+            FormulaFile file = FormulaFile.Read(block.Text, Pantry.Reference);
+            return string.Concat(file.Problems.Concat(file.Notices).Select(p => p + "\n"));
+        }
         if (block.Language != "bash" || !block.Text.StartsWith(Command, StringComparison.Ordinal))
             return null;
         string[] words = block.Text.Split('\n')[0][Command.Length..].Split(' ');

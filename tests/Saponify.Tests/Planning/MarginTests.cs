@@ -65,10 +65,10 @@ public class MarginTests
     public void OneFatInTwoPlaces_IsOneDoubt()
     {
         Formula formula = FormulaTests.Plain(s_pantry.Fat("coconut-oil").Weighing(Mass.FromGrams(300)), s_pantry.Fat("coconut-oil").Weighing(Mass.FromGrams(200)).AtTrace());
-        formula = formula with { Liquids = formula.Liquids.HoldingBack(s_pantry.Liquid("coconut-milk-canned").Weighing(Mass.FromGrams(60))) };
+        formula = formula with { Liquids = formula.Liquids.HoldingBack(s_pantry.Liquid("coconut-milk-raw").Weighing(Mass.FromGrams(60))) };
         Margin margin = formula.Plan().Margin(null)!;
         Assert.Single(margin.Causes, c => c.Kind == MarginCauseKind.SaponificationValue);
-        Assert.Equal(["composition of " + s_pantry.Liquid("coconut-milk-canned").Name], margin.NoData);
+        Assert.Equal(["composition of " + s_pantry.Liquid("coconut-milk-raw").Name], margin.NoData);
     }
 
     [Fact]

@@ -25,6 +25,12 @@ public static class Any
         KitchenMass, Gen.Constant(Mass.Zero), Gen.Constant(Mass.FromGrams(1e9)), Gen.Constant(Mass.FromGrams(double.Epsilon)),
         Between(-300, 9).Select(e => Mass.FromGrams(Math.Pow(10, e))));
 
+    /// <summary>A volume of a kitchen batch in one of the usual units.</summary>
+    public static Gen<Volume> KitchenVolume { get; } =
+        from millilitres in Between(1, 2000)
+        from unit in Gen.Elements("mL", "L", "fl oz")
+        select unit switch { "mL" => Volume.FromMilliliters(millilitres), "L" => Volume.FromLiters(millilitres / 1000), _ => Volume.FromUsOunces(millilitres / 30) };
+
     public static Gen<Fat> UsableFat { get; } = Gen.Elements(s_usableFats);
 
     public static Gen<Purity> Purities { get; } =
@@ -41,10 +47,11 @@ public static class Any
     public static Gen<Alkali> Alkalis { get; } =
         from purity in Purities
         from strength in Between(20, 55)
-        from kind in Gen.Choose(0, 4)
+        from kind in Gen.Choose(0, 5)
         select kind switch
         {
             0 => Alkali.SodiumHydroxide(purity),
+            5 => Alkali.SodiumHydroxide(purity) with { Certificate = "certificate 2231" },
             1 => Alkali.PotassiumHydroxide(purity),
             2 => Alkali.SodiumHydroxideSolution(Ratio.FromPercent(strength)),
             3 => Alkali.PotassiumHydroxideSolution(Ratio.FromPercent(strength)),
@@ -68,13 +75,15 @@ public static class Any
         };
 
     public static Gen<LiquidPortion> LiquidPortions(Gen<Mass> masses) =>
-        from liquid in Gen.Elements(s_liquids)
+        from liquid in WithLabels(Gen.Elements(s_liquids))
         from mass in masses
+        from volume in KitchenVolume
         from celsius in Between(-10, 60)
-        from form in Gen.Choose(0, 2)
+        from form in Gen.Choose(0, 3)
         select form switch
         {
             0 => liquid.Weighing(mass),
+            3 => liquid.Density is null ? liquid.Weighing(mass) with { Line = "my own" } : liquid.Pouring(volume),
             1 => liquid.Weighing(mass).At(Temperature.FromDegreesCelsius(celsius)),
             _ => liquid.Weighing(mass).FrozenAt(Temperature.FromDegreesFahrenheit(-20 + celsius / 3)),
         };
@@ -87,7 +96,7 @@ public static class Any
             Between(0, 1000).Select(s => LiquidPlan.WaterToFats(Ratio.FromPercent(s))),
             masses.Select(LiquidPlan.TotalWater),
             LiquidPortions(masses).Select(LiquidPlan.WeighedLyeLiquid))
-        from liquid in Gen.Elements(s_liquids)
+        from liquid in WithLabels(Gen.Elements(s_liquids))
         from way in Gen.Choose(0, 3)
         from held in Gen.ListOf(LiquidPortions(masses)).Resize(3)
         select (way switch
@@ -101,8 +110,14 @@ public static class Any
     public static Gen<FatPortion> FatPortions(Gen<Fat> fats, Gen<Mass> masses) =>
         from fat in fats
         from mass in masses
-        from late in Gen.Choose(0, 4)
-        select late == 0 ? fat.Weighing(mass).AtTrace() : fat.Weighing(mass);
+        from volume in KitchenVolume
+        from kind in Gen.Choose(0, 6)
+        select kind switch
+        {
+            0 => fat.Weighing(mass).AtTrace(),
+            1 => fat.Figures.Density is null ? fat.Weighing(mass) with { Line = "my own" } : fat.Pouring(volume),
+            _ => fat.Weighing(mass),
+        };
 
     public static Gen<AdditivePortion> AdditivePortions(Gen<Mass> masses) =>
         from additive in Gen.Elements(s_additives)
@@ -170,6 +185,13 @@ public static class Any
         };
 
     public static Arbitrary<T> Arbitrary<T>(this Gen<T> gen) => gen.ToArbitrary();
+
+    private static Gen<Liquid> WithLabels(Gen<Liquid> liquids) =>
+        from liquid in liquids
+        from water in Between(0, 60)
+        from fat in Between(0, 40)
+        from label in Gen.Choose(0, 3)
+        select label == 0 ? liquid.WithLabel("carton", new() { Water = Ratio.FromPercent(water), Fat = Ratio.FromPercent(fat) }) : liquid;
 
     private static Gen<Fat> WithLots(Gen<Fat> fats) =>
         from fat in fats

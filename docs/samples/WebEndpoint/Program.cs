@@ -1,0 +1,3 @@
+using WebEndpoint;
+
+App.Create(args).Run();

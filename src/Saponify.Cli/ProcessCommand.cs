@@ -1,0 +1,150 @@
+using System.CommandLine;
+using System.CommandLine.Parsing;
+using Saponify.Internals;
+using UnitsNet;
+
+namespace Saponify.Cli;
+
+/// <summary><c>saponify process FILE</c></summary>
+internal static class ProcessCommand
+{
+    private const string VesselForm = "polypropylene,1.5L,12cm,140g";
+
+    internal static Command Make(TextReader input)
+    {
+        Argument<string[]> files = new("FILE") { Description = "Formula files (JSON); - reads standard input.", Arity = ArgumentArity.OneOrMore };
+        files.Validators.Add(FormulaInput.RefuseOptions);
+        Option<Temperature?> room = Warmth("--room", "The room, such as 21C or 70F.", -30, 60);
+        Option<Temperature?> water = Warmth("--water", "The liquid the alkali is dissolved in, where the formula does not state it.", -10, 100);
+        Option<Temperature?> alkali = Warmth("--alkali", "The alkali; as warm as the room if not given.", -30, 60);
+        Option<Temperature?> heldBack = Warmth("--held-back", "Held-back liquids, where the formula does not state it.", -10, 100);
+        Option<Temperature?> fats = Warmth("--fats", "The fat pot when the lye comes in.", 0, 150);
+        Option<Temperature?> lye = Warmth("--lye", "What the lye is cooled to.", 0, 100);
+        Option<Temperature?> mixed = Warmth("--mixed", "The temperature wanted in the pot; without --lye it decides what the lye is cooled to.", 0, 100);
+        Option<Temperature?> milkLimit = Warmth("--milk-limit", "The temperature that lye with milk or sugar shall not pass.", 0, 100);
+        Option<Ratio?> ice = Share("--ice", "Share of the lye liquid that goes in as ice, such as 30%.");
+        Option<Temperature?> iceAt = Warmth("--ice-at", "How cold that ice is.", -80, 0);
+        Option<Vessel?> vessel = new("--vessel") { Description = $"What the lye is made in: material, volume, inner diameter, mass, such as {VesselForm}.", CustomParser = ParseVessel };
+        Option<bool> bath = new("--ice-bath") { Description = "The lye cools in a bath of ice and water instead of still air." };
+        Option<Ratio?> headspace = Share("--headspace", "Share of the vessel that shall stay free, such as 40%.");
+        Command command = new("process", "What temperatures to expect from the lye jug to the pot, step by step, with times to cool and cautions.")
+        {
+            files, room, water, alkali, heldBack, fats, lye, mixed, milkLimit, ice, iceAt, vessel, bath, headspace,
+        };
+        command.SetAction(result => Run(result, input, result.GetValue(files)!, new()
+        {
+            Room = result.GetValue(room),
+            Water = result.GetValue(water),
+            Alkali = result.GetValue(alkali),
+            HeldBack = result.GetValue(heldBack),
+            Fats = result.GetValue(fats),
+            Lye = result.GetValue(lye),
+            Mixed = result.GetValue(mixed),
+            MilkLimit = result.GetValue(milkLimit),
+            IceShare = result.GetValue(ice),
+            Ice = result.GetValue(iceAt),
+            Vessel = result.GetValue(vessel),
+            Surroundings = result.GetValue(bath) ? Surroundings.IceBath() : null,
+            LeastHeadspace = result.GetValue(headspace),
+        }));
+        return command;
+    }
+
+    private static int Run(ParseResult result, TextReader input, string[] files, ProcessSetup setup)
+    {
+        TextWriter print = result.InvocationConfiguration.Output, errors = result.InvocationConfiguration.Error;
+        int exit = ExitCode.Fine;
+        bool first = true;
+        foreach (string path in files)
+        {
+            if (FormulaInput.Read(path, Pantry.Reference, input, errors)?.Formula is not { } formula)
+            {
+                exit = ExitCode.Unreadable;
+                continue;
+            }
+            BatchPlan plan = formula.Plan();
+            if (!first)
+                print.WriteLine();
+            first = false;
+            print.Write(ProcessText.Of(plan.Process(setup), Hint));
+            if (!plan.Balance.CanBeWeighed)
+                exit = Math.Max(exit, ExitCode.Findings);
+        }
+        return exit;
+    }
+
+    private static string Hint(ProcessInput input) => input switch
+    {
+        ProcessInput.Room => "--room 21C",
+        ProcessInput.Water => "--water 18C",
+        ProcessInput.Ice => "--ice-at -18C",
+        ProcessInput.HeldBack => "--held-back 5C",
+        ProcessInput.Fats => "--fats 38C",
+        ProcessInput.Lye => "--lye 35C or --mixed 36C",
+        _ => $"--vessel {VesselForm}",
+    };
+
+    private static Option<Temperature?> Warmth(string name, string description, double low, double high) => new(name)
+    {
+        Description = description,
+        CustomParser = result =>
+        {
+            string text = string.Join(' ', result.Tokens.Select(t => t.Value));
+            if (AmountReader.TryTemperature(text, out Temperature temperature, out string? fault) && temperature.DegreesCelsius >= low && temperature.DegreesCelsius <= high)
+                return temperature;
+            result.AddError($"{name}: {fault ?? $"\"{text}\" is outside {Text.Number(low)} to {Text.Number(high)} °C"}.");
+            return null;
+        },
+    };
+
+    private static Option<Ratio?> Share(string name, string description) => new(name)
+    {
+        Description = description,
+        CustomParser = result =>
+        {
+            string text = string.Join(' ', result.Tokens.Select(t => t.Value));
+            if (AmountReader.TryPercent(text, out Ratio share, out string? fault) && share.DecimalFractions is >= 0 and <= 1)
+                return share;
+            result.AddError($"{name}: {fault ?? $"\"{text}\" is outside 0 to 100 %"}.");
+            return null;
+        },
+    };
+
+    private static Vessel? ParseVessel(ArgumentResult result)
+    {
+        string text = string.Join(' ', result.Tokens.Select(t => t.Value));
+        string[] parts = text.Split(',', StringSplitOptions.TrimEntries);
+        string? fault = null;
+        if (parts.Length == 4 && AmountReader.TryVolume(parts[1], out Volume volume, out fault) && TryLength(parts[2], out Length diameter, out fault) && AmountReader.TryMass(parts[3], out Mass mass, out fault))
+        {
+            try
+            {
+                return new(VesselMaterial.Of(parts[0]), volume, diameter, mass);
+            }
+            catch (Exception wrong) when (wrong is KeyNotFoundException or ArgumentException)
+            {
+                fault = wrong.Message.TrimEnd('.');
+            }
+        }
+        result.AddError($"--vessel: {fault ?? $"\"{text}\" has not the four parts material, volume, inner diameter and mass"}; write it like {VesselForm}.");
+        return null;
+    }
+
+    private static bool TryLength(string text, out Length length, out string? fault)
+    {
+        length = default;
+        if (!AmountReader.TryNumber(text, out double number, out ReadOnlySpan<char> unit, out fault))
+            return false;
+        Length? read = unit switch
+        {
+            "cm" => Length.FromCentimeters(number),
+            "mm" => Length.FromMillimeters(number),
+            "m" => Length.FromMeters(number),
+            "in" => Length.FromInches(number),
+            _ => null,
+        };
+        fault = read is null ? $"\"{text}\" needs a length in cm, mm, m or in" : null;
+        length = read ?? default;
+        return read is not null;
+    }
+}
