@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text;
+using Microsoft.DotNet.Interactive.Formatting;
 using Saponify.Analysis;
 using Saponify.Internals;
 
@@ -9,7 +10,8 @@ namespace Saponify;
 /// What an analysis found. There is no "valid": ask <see cref="HasAtLeast"/>. Findings are ordered by place, then rule, message and text.
 /// Immutable, thread-safe.
 /// </summary>
-public sealed class AnalysisReport
+[TypeFormatterSource(typeof(NotebookFormatters), PreferredMimeTypes = [NotebookFormatters.Html])]
+public sealed class AnalysisReport : IShownAsHtml
 {
     private readonly FormulaAnalyzer _analyzer;
     private readonly BatchSetup _setup;
@@ -89,6 +91,9 @@ public sealed class AnalysisReport
             text.Append("accepted: ").Append(diagnostic).Append(" (").Append(diagnostic.Suppression!.Reason).Append(")\n");
         return text.Length == 0 ? "nothing found\n" : text.ToString();
     }
+
+    /// <summary>A table of the findings as a fragment of HTML, without script, every text escaped; notebooks show it by themselves.</summary>
+    public string ToHtml() => ReportHtml.Of(this);
 
     /// <summary>Leaves only the fixes that work.</summary>
     private void CheckFixes(List<Diagnostic> found)

@@ -1,3 +1,4 @@
+using Microsoft.DotNet.Interactive.Formatting;
 using Saponify.Internals;
 using UnitsNet;
 using UnitsNet.Units;
@@ -8,7 +9,8 @@ namespace Saponify;
 /// What to weigh, what comes out of it, and how it was reached. Made by <c>formula.Plan()</c>, which never throws: what stands in the way
 /// is in <see cref="Obstacles"/>, and then nothing is offered to weigh. Immutable, thread-safe. The tables are made when first asked for.
 /// </summary>
-public sealed class BatchPlan
+[TypeFormatterSource(typeof(NotebookFormatters), PreferredMimeTypes = [NotebookFormatters.Html])]
+public sealed class BatchPlan : IShownAsHtml
 {
     private readonly bool _ruleCanBeMet;
     private AlkaliPortion[]? _alkalis;
@@ -79,14 +81,17 @@ public sealed class BatchPlan
     }
 
     /// <summary>The plan as text for people, by vessel, in the formula's own units; invariant.</summary>
-    public override string ToString() => PlanText.Of(this, null);
+    public override string ToString() => PlanText.Of(this, null, new TextSheet());
 
     /// <summary>The plan as text for people, all masses in one unit; invariant.</summary>
     /// <param name="unit">Gram, kilogram, milligram, ounce or pound.</param>
     /// <exception cref="ArgumentOutOfRangeException">Another unit.</exception>
     public string ToText(MassUnit unit) => UnitTable.Name(UnitTable.Mass, unit) is not null
-        ? PlanText.Of(this, unit)
+        ? PlanText.Of(this, unit, new TextSheet())
         : throw new ArgumentOutOfRangeException(nameof(unit), unit, "A plan is printed in grams, kilograms, milligrams, ounces or pounds.");
+
+    /// <summary>The same as a fragment of HTML, without script, every text escaped; notebooks show it by themselves.</summary>
+    public string ToHtml() => PlanText.Of(this, null, new HtmlSheet());
 
     internal bool WaterRuleCanBeMet => _ruleCanBeMet;
 

@@ -15,7 +15,8 @@ public static class CSharpBlock
     /// <summary>What the block prints. Fails with the compiler's errors and warnings if it does not compile.</summary>
     public static string Run(string code)
     {
-        CSharpParseOptions options = new(LanguageVersion.Preview);
+        // a file-based program names what it needs in lines that begin with #: and the compiler then passes over them
+        CSharpParseOptions options = new CSharpParseOptions(LanguageVersion.Preview).WithFeatures([new("FileBasedProgram", "true")]);
         CSharpCompilation compilation = CSharpCompilation.Create(
             "Block" + Guid.NewGuid().ToString("N"),
             [CSharpSyntaxTree.ParseText(ImplicitUsings, options), CSharpSyntaxTree.ParseText(code, options)],

@@ -1,3 +1,4 @@
+using Microsoft.DotNet.Interactive.Formatting;
 using Saponify.Internals;
 using UnitsNet;
 
@@ -11,7 +12,8 @@ namespace Saponify;
 /// Standard uncertainty by the law of propagation (jcgm-100), sensitivities at the middles. The interval and the probability come from the
 /// convolution of the linearised parts on a fixed grid, cut at the corners; tests hold them against Monte Carlo (jcgm-101).
 /// </remarks>
-public sealed record Margin
+[TypeFormatterSource(typeof(NotebookFormatters), PreferredMimeTypes = [NotebookFormatters.Html])]
+public sealed record Margin : IShownAsHtml
 {
     internal Margin()
     {
@@ -70,4 +72,7 @@ public sealed record Margin
 
     /// <summary>The margin in one line and a small picture; invariant.</summary>
     public override string ToString() => MarginText.Of(this);
+
+    /// <summary>The same as a fragment of HTML with a picture in SVG, without script, every text escaped; notebooks show it by themselves.</summary>
+    public string ToHtml() => MarginHtml.Of(this);
 }

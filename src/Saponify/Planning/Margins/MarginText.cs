@@ -8,7 +8,9 @@ namespace Saponify;
 internal static class MarginText
 {
     private const int Width = 60;
-    private const double LeastShown = 0.01;
+
+    /// <summary>Causes with a smaller share of the variance are not listed.</summary>
+    internal const double LeastShown = 0.01;
 
     internal static string Of(Margin margin)
     {
@@ -48,7 +50,7 @@ internal static class MarginText
             .Append("  0 where lye-heavy begins, n nominal, * best estimate, = interval, | worst and best case\n");
     }
 
-    private static string Percent(double fraction) => Text.Fixed(fraction * 100, 1) + " %";
+    internal static string Percent(double fraction) => Text.Fixed(fraction * 100, 1) + " %";
 
-    private static string Probability(double fraction) => fraction == 0 ? "no" : fraction < 0.0001 ? "less than 0.01 %" : Text.Number(fraction * 100) + " %";
+    internal static string Probability(double fraction) => fraction == 0 ? "no" : fraction < 0.0001 ? "less than 0.01 %" : Text.Number(fraction * 100) + " %";
 }

@@ -1,4 +1,4 @@
-using System.Text;
+using Microsoft.DotNet.Interactive.Formatting;
 using Saponify.Internals;
 using UnitsNet;
 
@@ -8,7 +8,8 @@ namespace Saponify;
 /// A plan in the steps of a scale. Alkali is cut to a whole step, everything that takes up lye goes up to one, so that rounding never lowers
 /// the superfat of all fat; the superfat is the one after rounding. Made by <c>plan.OnScale(scale)</c>. Immutable, thread-safe.
 /// </summary>
-public sealed class ScalePlan
+[TypeFormatterSource(typeof(NotebookFormatters), PreferredMimeTypes = [NotebookFormatters.Html])]
+public sealed class ScalePlan : IShownAsHtml
 {
     private readonly PlanSheet _sheet;
     private readonly Scale _alkaliScale;
@@ -54,22 +55,25 @@ public sealed class ScalePlan
     }
 
     /// <summary>The plan as text for people, in the steps of the scale; invariant.</summary>
-    public override string ToString()
+    public override string ToString() => PlanText.Of(_sheet, AboutTheScale(), new TextSheet());
+
+    /// <summary>The same as a fragment of HTML, without script, every text escaped; notebooks show it by themselves.</summary>
+    public string ToHtml() => PlanText.Of(_sheet, AboutTheScale(), new HtmlSheet());
+
+    private IEnumerable<string> AboutTheScale()
     {
-        StringBuilder text = new();
         if (SuperfatPerAlkaliStep is { } step)
         {
-            text.Append("  One step of the alkali's scale, ").Append(AmountWriter.Write(_alkaliScale.Step)).Append(", is worth ").Append(Text.Fixed(step.Percent, 2)).Append(" points of superfat");
-            text.Append(ListedFatsFor(Ratio.FromPercent(0.5)) is { } fats && step.Percent > 0.5 ? $"; for half a point it takes {AmountWriter.Write(Rounding.Of(Scale).Up(fats.Grams))} of fats.\n" : ".\n");
+            yield return $"One step of the alkali's scale, {AmountWriter.Write(_alkaliScale.Step)}, is worth {Text.Fixed(step.Percent, 2)} points of superfat"
+                + (ListedFatsFor(Ratio.FromPercent(0.5)) is { } fats && step.Percent > 0.5 ? $"; for half a point it takes {AmountWriter.Write(Rounding.Of(Scale).Up(fats.Grams))} of fats." : ".");
         }
         foreach (Obstacle obstacle in Obstacles)
-            text.Append("  ").Append(obstacle.Path).Append(": ").Append(obstacle.Reason).Append('\n');
+            yield return $"{obstacle.Path}: {obstacle.Reason}";
         foreach (ScaleLine line in Lines)
         {
             if (line.Loads > 1)
-                text.Append("  ").Append(line.What).Append(": in ").Append(Text.Number(line.Loads)).Append(" loads, the scale carries ").Append(AmountWriter.Write(Scale.Capacity!.Value)).Append(".\n");
+                yield return $"{line.What}: in {Text.Number(line.Loads)} loads, the scale carries {AmountWriter.Write(Scale.Capacity!.Value)}.";
         }
-        return PlanText.Of(_sheet, text.ToString());
     }
 
     private (ValueList<ScaleLine>, ValueList<Obstacle>) Check()
