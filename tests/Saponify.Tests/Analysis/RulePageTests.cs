@@ -136,7 +136,7 @@ public class RulePageTests
         RuleCategory.Liquids => "Liquids and heat",
         RuleCategory.Fats => "Fats and the bar",
         RuleCategory.Additives => "Additives and scent",
-        RuleCategory.Batch => "Batch, mould and cure",
+        RuleCategory.Batch => "Order, batch, mould and cure",
         RuleCategory.Label => "Label and records",
         _ => "Data",
     };

@@ -2,7 +2,7 @@ using Saponify.Internals;
 
 namespace Saponify.Analysis.Rules;
 
-internal sealed class GiveTheLyeRoom() : FormulaRule(new("SFY3008", "GiveTheLyeRoom", Severity.Warning,
+internal sealed class GiveTheLyeRoom() : FormulaRule(new(Id, "GiveTheLyeRoom", Severity.Warning,
     "The alkali only just dissolves",
     "Near saturation the last grains dissolve slowly, and a lye that cools a few degrees drops crystals into the soap.")
 {
@@ -11,6 +11,8 @@ internal sealed class GiveTheLyeRoom() : FormulaRule(new("SFY3008", "GiveTheLyeR
     Options = [Least],
 })
 {
+    internal const string Id = "SFY3008";
+
     internal static readonly RuleOption Least = new("least", "g/g", 1, 0.9, 3, "Least water while dissolving, g per g of pure alkali; common practice above the solubility.");
 
     /// <summary>True when the jug has less water than this rule or the one on solubility asks for.</summary>

@@ -18,7 +18,7 @@ internal sealed class LeaveLittleFatThatGoesRancid() : FormulaRule(new("SFY4008"
     public override void Analyze(in RuleContext context)
     {
         double share = Blend.Polyunsaturated(context.Formula) * 100, superfat = context.Facts.Balance.OfAllFat!.Value * 100, highest = context.Option(Highest), most = context.Option(Superfat);
-        if (share <= highest || superfat <= most)
+        if (share <= highest + 1e-9 || superfat <= most + 1e-9)
             return;
         foreach (AdditivePortion portion in context.Formula.Additives)
         {

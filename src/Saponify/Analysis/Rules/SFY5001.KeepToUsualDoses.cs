@@ -21,6 +21,7 @@ internal sealed class KeepToUsualDoses() : FormulaRule(new("SFY5001", "KeepToUsu
     private static bool IsSaidElsewhere(FormulaFacts facts, Additive additive) => additive.Kind switch
     {
         AdditiveKind.Fragrance => Doses.Scent(facts) > LimitScent.Highest.Default / 100,
+        AdditiveKind.Acid => facts.Balance.AcidHydroxide > facts.Balance.Hydroxide,
         AdditiveKind.Sugar or AdditiveKind.MilkSolids => facts.SugarOfFats.Percent > WatchTheSugar.Highest.Default,
         AdditiveKind.Salt => Doses.IsCommonSalt(additive),
         _ => Doses.IsSolid(additive) && Doses.Solids(facts) > LimitSolids.Highest.Default / 100,
