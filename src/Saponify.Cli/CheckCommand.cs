@@ -54,7 +54,7 @@ internal static class CheckCommand
         return unreadable > 0 ? ExitCode.Unreadable : exit;
     }
 
-    private static FormulaAnalyzer? Analyzer(string? config, TextWriter errors)
+    internal static FormulaAnalyzer? Analyzer(string? config, TextWriter errors)
     {
         if (config is null)
             return FormulaAnalyzer.Default;

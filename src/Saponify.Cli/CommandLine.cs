@@ -15,8 +15,13 @@ internal static class CommandLine
             """)
         {
             PlanCommand.Make(input),
+            CompareCommand.Make(input),
             CheckCommand.Make(input),
+            FixCommand.Make(input),
+            WeighCommand.Make(input),
             ProcessCommand.Make(input),
+            MouldCommand.Make(input),
+            CureCommand.Make(input),
             FatsCommand.Make(),
             ShowCommand.Make(),
             OwnTables.Option,

@@ -10,23 +10,21 @@ internal static class FormulaInput
     /// <summary>The file, or null when it can't be read; then its faults are printed already.</summary>
     internal static FormulaFile? Read(string path, Pantry pantry, TextReader input, TextWriter errors)
     {
-        string name = path == "-" ? "standard input" : path;
-        byte[] bytes;
-        try
-        {
-            bytes = path == "-" ? FromInput(input) : FromFile(path);
-        }
-        catch (Exception fault) when (fault is IOException or UnauthorizedAccessException or NotSupportedException or ArgumentException)
-        {
-            errors.WriteLine($"{name}: error: {fault.Message}");
+        if (Bytes(path, input, errors) is not { } bytes)
             return null;
-        }
         FormulaFile file = FormulaFile.Read(bytes, pantry);
-        foreach (Problem problem in file.Problems)
-            errors.WriteLine(Line(name, "error", problem));
-        foreach (Problem notice in file.Notices)
-            errors.WriteLine(Line(name, "note", notice));
+        Print(path, file.Problems, file.Notices, errors);
         return file.Formula is null ? null : file;
+    }
+
+    /// <summary>The batch whose weights stand in a file, or null when it can't be read; then its faults are printed already.</summary>
+    internal static WeighedBatch? ReadBatch(string path, Pantry pantry, Formula formula, TextReader input, TextWriter errors)
+    {
+        if (Bytes(path, input, errors) is not { } bytes)
+            return null;
+        BatchFile file = BatchFile.Read(bytes, pantry, formula);
+        Print(path, file.Problems, file.Notices, errors);
+        return file.Batch;
     }
 
     /// <summary>An option that does not exist would otherwise pass for a file.</summary>
@@ -38,6 +36,29 @@ internal static class FormulaInput
                 files.AddError($"There is no option {token.Value}. See --help.");
         }
     }
+
+    private static byte[]? Bytes(string path, TextReader input, TextWriter errors)
+    {
+        try
+        {
+            return path == "-" ? FromInput(input) : FromFile(path);
+        }
+        catch (Exception fault) when (fault is IOException or UnauthorizedAccessException or NotSupportedException or ArgumentException)
+        {
+            errors.WriteLine($"{NameOf(path)}: error: {fault.Message}");
+            return null;
+        }
+    }
+
+    private static void Print(string path, ValueList<Problem> problems, ValueList<Problem> notices, TextWriter errors)
+    {
+        foreach (Problem problem in problems)
+            errors.WriteLine(Line(NameOf(path), "error", problem));
+        foreach (Problem notice in notices)
+            errors.WriteLine(Line(NameOf(path), "note", notice));
+    }
+
+    private static string NameOf(string path) => path == "-" ? "standard input" : path;
 
     /// <summary>Not more than is refused anyway.</summary>
     private static byte[] FromFile(string path)

@@ -20,12 +20,13 @@ internal static class PlanCommand
         output.AcceptOnlyFromAmong("text", "json");
         Option<Scale?> scale = new("--scale") { Description = "Print in whole steps of this scale, such as 1g or 0.1oz, and say how sure the superfat is.", CustomParser = SetupOptions.ParseScale };
         Option<Scale?> alkaliScale = new("--alkali-scale") { Description = "The scale for the alkali, when it is another one.", CustomParser = SetupOptions.ParseScale };
-        Command command = new("plan", "What to weigh for a formula: by vessel, with the superfats, who takes up lye, and cautions.") { files, unit, output, scale, alkaliScale };
-        command.SetAction(result => Run(result, input, result.GetValue(files)!, result.GetValue(unit), result.GetValue(output) == "json", result.GetValue(scale), result.GetValue(alkaliScale)));
+        Option<string?> weighed = new("--weighed") { Description = "A file with what was really weighed (JSON, saponify-batch/1): how the batch stands, what to weigh now, what can be done." };
+        Command command = new("plan", "What to weigh for a formula: by vessel, with the superfats, who takes up lye, and cautions.") { files, unit, output, scale, alkaliScale, weighed };
+        command.SetAction(result => Run(result, input, result.GetValue(files)!, result.GetValue(unit), result.GetValue(output) == "json", result.GetValue(scale), result.GetValue(alkaliScale), result.GetValue(weighed)));
         return command;
     }
 
-    private static int Run(ParseResult result, TextReader input, string[] files, string? unit, bool json, Scale? scale, Scale? alkaliScale)
+    private static int Run(ParseResult result, TextReader input, string[] files, string? unit, bool json, Scale? scale, Scale? alkaliScale, string? weighed)
     {
         TextWriter print = result.InvocationConfiguration.Output, errors = result.InvocationConfiguration.Error;
         if (OwnTables.Pantry(result, errors) is not { } pantry)
@@ -39,15 +40,22 @@ internal static class PlanCommand
                 exit = ExitCode.Unreadable;
                 continue;
             }
+            WeighedBatch? batch = weighed is null ? null : FormulaInput.ReadBatch(weighed, pantry, formula, input, errors);
+            if (weighed is not null && batch is null)
+            {
+                exit = ExitCode.Unreadable;
+                continue;
+            }
             BatchPlan plan = formula.Plan();
             if (!first && !json)
                 print.WriteLine();
             first = false;
-            print.Write(json ? Encoding.UTF8.GetString(PlanJson.Write(plan))
+            print.Write(batch is not null ? OnTheBench(batch, scale ?? alkaliScale, alkaliScale ?? scale)
+                : json ? Encoding.UTF8.GetString(PlanJson.Write(plan))
                 : (scale ?? alkaliScale) is { } steps ? OnScale(plan, scale ?? steps, alkaliScale ?? steps)
                 : unit is null ? plan.ToString()
                 : plan.ToText(s_units.First(u => u.Text == unit).Unit));
-            if (!plan.Balance.CanBeWeighed)
+            if (!plan.Balance.CanBeWeighed || batch is { IsLyeHeavy: true })
                 exit = Math.Max(exit, ExitCode.Findings);
         }
         return exit;
@@ -55,4 +63,8 @@ internal static class PlanCommand
 
     private static string OnScale(BatchPlan plan, Scale scale, Scale alkaliScale) =>
         plan.OnScale(scale, alkaliScale) + (plan.Margin(scale, scale.Equals(alkaliScale) ? null : alkaliScale, Ratio.FromPercent(95)) is { } margin ? "\nHow sure the superfat of all fat is\n" + margin : "");
+
+    private static string OnTheBench(WeighedBatch batch, Scale? scale, Scale? alkaliScale) =>
+        (scale is null ? batch.ToString() : batch.ToText(scale, alkaliScale))
+        + (batch.AsWeighed.Plan().Margin(scale, Equals(scale, alkaliScale) ? null : alkaliScale, Ratio.FromPercent(95)) is { } margin ? "\nHow sure the superfat of all fat is\n" + margin : "");
 }

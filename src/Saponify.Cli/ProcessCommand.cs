@@ -14,19 +14,19 @@ internal static class ProcessCommand
     {
         Argument<string[]> files = new("FILE") { Description = "Formula files (JSON); - reads standard input.", Arity = ArgumentArity.OneOrMore };
         files.Validators.Add(FormulaInput.RefuseOptions);
-        Option<Temperature?> room = Warmth("--room", "The room, such as 21C or 70F.", -30, 60);
-        Option<Temperature?> water = Warmth("--water", "The liquid the alkali is dissolved in, where the formula does not state it.", -10, 100);
-        Option<Temperature?> alkali = Warmth("--alkali", "The alkali; as warm as the room if not given.", -30, 60);
-        Option<Temperature?> heldBack = Warmth("--held-back", "Held-back liquids, where the formula does not state it.", -10, 100);
-        Option<Temperature?> fats = Warmth("--fats", "The fat pot when the lye comes in.", 0, 150);
-        Option<Temperature?> lye = Warmth("--lye", "What the lye is cooled to.", 0, 100);
-        Option<Temperature?> mixed = Warmth("--mixed", "The temperature wanted in the pot; without --lye it decides what the lye is cooled to.", 0, 100);
-        Option<Temperature?> milkLimit = Warmth("--milk-limit", "The temperature that lye with milk or sugar shall not pass.", 0, 100);
-        Option<Ratio?> ice = Share("--ice", "Share of the lye liquid that goes in as ice, such as 30%.");
-        Option<Temperature?> iceAt = Warmth("--ice-at", "How cold that ice is.", -80, 0);
+        Option<Temperature?> room = AmountOptions.Warmth("--room", "The room, such as 21C or 70F.", -30, 60);
+        Option<Temperature?> water = AmountOptions.Warmth("--water", "The liquid the alkali is dissolved in, where the formula does not state it.", -10, 100);
+        Option<Temperature?> alkali = AmountOptions.Warmth("--alkali", "The alkali; as warm as the room if not given.", -30, 60);
+        Option<Temperature?> heldBack = AmountOptions.Warmth("--held-back", "Held-back liquids, where the formula does not state it.", -10, 100);
+        Option<Temperature?> fats = AmountOptions.Warmth("--fats", "The fat pot when the lye comes in.", 0, 150);
+        Option<Temperature?> lye = AmountOptions.Warmth("--lye", "What the lye is cooled to.", 0, 100);
+        Option<Temperature?> mixed = AmountOptions.Warmth("--mixed", "The temperature wanted in the pot; without --lye it decides what the lye is cooled to.", 0, 100);
+        Option<Temperature?> milkLimit = AmountOptions.Warmth("--milk-limit", "The temperature that lye with milk or sugar shall not pass.", 0, 100);
+        Option<Ratio?> ice = AmountOptions.Share("--ice", "Share of the lye liquid that goes in as ice, such as 30%.");
+        Option<Temperature?> iceAt = AmountOptions.Warmth("--ice-at", "How cold that ice is.", -80, 0);
         Option<Vessel?> vessel = new("--vessel") { Description = $"What the lye is made in: material, volume, inner diameter, mass, such as {VesselForm}.", CustomParser = ParseVessel };
         Option<bool> bath = new("--ice-bath") { Description = "The lye cools in a bath of ice and water instead of still air." };
-        Option<Ratio?> headspace = Share("--headspace", "Share of the vessel that shall stay free, such as 40%.");
+        Option<Ratio?> headspace = AmountOptions.Share("--headspace", "Share of the vessel that shall stay free, such as 40%.");
         Command command = new("process", "What temperatures to expect from the lye jug to the pot, step by step, with times to cool and cautions.")
         {
             files, room, water, alkali, heldBack, fats, lye, mixed, milkLimit, ice, iceAt, vessel, bath, headspace,
@@ -84,38 +84,12 @@ internal static class ProcessCommand
         _ => $"--vessel {VesselForm}",
     };
 
-    private static Option<Temperature?> Warmth(string name, string description, double low, double high) => new(name)
-    {
-        Description = description,
-        CustomParser = result =>
-        {
-            string text = string.Join(' ', result.Tokens.Select(t => t.Value));
-            if (AmountReader.TryTemperature(text, out Temperature temperature, out string? fault) && temperature.DegreesCelsius >= low && temperature.DegreesCelsius <= high)
-                return temperature;
-            result.AddError($"{name}: {fault ?? $"\"{text}\" is outside {Text.Number(low)} to {Text.Number(high)} °C"}.");
-            return null;
-        },
-    };
-
-    private static Option<Ratio?> Share(string name, string description) => new(name)
-    {
-        Description = description,
-        CustomParser = result =>
-        {
-            string text = string.Join(' ', result.Tokens.Select(t => t.Value));
-            if (AmountReader.TryPercent(text, out Ratio share, out string? fault) && share.DecimalFractions is >= 0 and <= 1)
-                return share;
-            result.AddError($"{name}: {fault ?? $"\"{text}\" is outside 0 to 100 %"}.");
-            return null;
-        },
-    };
-
     private static Vessel? ParseVessel(ArgumentResult result)
     {
         string text = string.Join(' ', result.Tokens.Select(t => t.Value));
         string[] parts = text.Split(',', StringSplitOptions.TrimEntries);
         string? fault = null;
-        if (parts.Length == 4 && AmountReader.TryVolume(parts[1], out Volume volume, out fault) && TryLength(parts[2], out Length diameter, out fault) && AmountReader.TryMass(parts[3], out Mass mass, out fault))
+        if (parts.Length == 4 && AmountReader.TryVolume(parts[1], out Volume volume, out fault) && AmountOptions.TryLength(parts[2], out Length diameter, out fault) && AmountReader.TryMass(parts[3], out Mass mass, out fault))
         {
             try
             {
@@ -128,23 +102,5 @@ internal static class ProcessCommand
         }
         result.AddError($"--vessel: {fault ?? $"\"{text}\" has not the four parts material, volume, inner diameter and mass"}; write it like {VesselForm}.");
         return null;
-    }
-
-    private static bool TryLength(string text, out Length length, out string? fault)
-    {
-        length = default;
-        if (!AmountReader.TryNumber(text, out double number, out ReadOnlySpan<char> unit, out fault))
-            return false;
-        Length? read = unit switch
-        {
-            "cm" => Length.FromCentimeters(number),
-            "mm" => Length.FromMillimeters(number),
-            "m" => Length.FromMeters(number),
-            "in" => Length.FromInches(number),
-            _ => null,
-        };
-        fault = read is null ? $"\"{text}\" needs a length in cm, mm, m or in" : null;
-        length = read ?? default;
-        return read is not null;
     }
 }

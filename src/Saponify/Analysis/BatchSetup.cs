@@ -24,6 +24,9 @@ public sealed record BatchSetup
     /// <summary>What the customer or the label excludes: <c>animal</c> (vegan), allergen classes such as <c>milk</c> or <c>tree-nut</c>, or ids of materials.</summary>
     public ValueList<string> Excluded { get; init; }
 
+    /// <summary>What the certificates of the scents allow in the finished soap; empty when not said.</summary>
+    public ValueList<FragranceLimit> FragranceLimits { get; init; }
+
     /// <summary>Market areas that the soap is sold in, for example <c>EU</c>; empty when not said.</summary>
     public ValueList<string> Markets { get; init; }
 }

@@ -43,6 +43,18 @@ public sealed class FormulaFacts
     /// <summary>True when a listed fat takes up lye.</summary>
     public bool HasFat => Balance.ListedHydroxide >= LyeBalance.LeastDemand;
 
+    /// <summary>
+    /// Why the lye demand can't be told, or null. While a listed fat has no usable value, what it would take up is missing: whatever a rule says of the
+    /// superfat would be a second finding of the same fault, and a wrong one.
+    /// </summary>
+    internal string? WhyNoDemand => Formula.LacksSaponification ? "a fat has no usable saponification value, which another rule says" : null;
+
+    /// <summary>Why there is no superfat of all fat, or null.</summary>
+    internal string? WhyNoSuperfat => WhyNoDemand ?? (Balance.OfAllFat is null ? "no fat takes up lye" : null);
+
+    /// <summary>Why there is no superfat of the listed fats, or null.</summary>
+    internal string? WhyNoListedSuperfat => WhyNoSuperfat ?? (HasFat ? null : "no listed fat takes up lye");
+
     /// <summary>Mass of the listed fats, the base of doses.</summary>
     public Mass ListedFats => Formula.ListedFats;
 

@@ -21,7 +21,7 @@ public enum RuleCategory : byte
     /// <summary>Additives and scent.</summary>
     Additives,
 
-    /// <summary>Batch, mould and cure.</summary>
+    /// <summary>What the order asks for, batch, mould and cure.</summary>
     Batch,
 
     /// <summary>Label and records.</summary>

@@ -31,6 +31,9 @@ public readonly ref struct RuleContext
             : throw new ArgumentException($"Rule {_rule.Descriptor.Id} does not declare the option {option.Key}.", nameof(option));
     }
 
+    /// <summary>The value of another rule's option, so that where one falls silent the other speaks.</summary>
+    internal double OptionOf(string ruleId, RuleOption option) => _run.Config.ValueOf(ruleId, option);
+
     /// <summary>Reports a finding.</summary>
     /// <param name="message">Name of a message of this rule's descriptor.</param>
     /// <param name="path">Where it lies.</param>

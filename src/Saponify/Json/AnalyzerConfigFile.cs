@@ -26,14 +26,11 @@ public sealed class AnalyzerConfigFile
     /// <param name="rules">The rules it may speak of; those of the library when left out.</param>
     public static AnalyzerConfigFile Read(ReadOnlySpan<byte> utf8, IEnumerable<FormulaRule>? rules = null)
     {
-        byte[] copy = utf8.ToArray();
+        byte[] copy = utf8.Length > FormulaFile.LargestBytes ? [] : utf8.ToArray();
+        if (JsonPiece.Open(copy, utf8.Length, out Problem? fault) is not { } root)
+            return new(AnalyzerConfig.Default, [fault!]);
         Reader reader = new(copy, [.. (rules ?? FormulaAnalyzer.BuiltInRules).Select(r => r.Descriptor)]);
-        if (copy.Length > FormulaFile.LargestBytes)
-            reader.Found.Add(ProblemIds.TooLarge, 0, 0, "", FormattableString.Invariant($"the file has {copy.Length} bytes"), FormattableString.Invariant($"a configuration has at most {FormulaFile.LargestBytes}"));
-        else if (JsonPiece.Parse(copy, out int offset, out string? fault) is { } root)
-            reader.Read(root);
-        else
-            reader.Found.Add(ProblemIds.Syntax, offset, 0, "", fault!, null);
+        reader.Read(root);
         return new(reader.Config, reader.Found.ToProblems());
     }
 

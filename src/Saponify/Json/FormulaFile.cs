@@ -49,16 +49,9 @@ public sealed class FormulaFile
     public static FormulaFile Read(ReadOnlySpan<byte> utf8, Pantry pantry)
     {
         ArgumentNullException.ThrowIfNull(pantry);
-        if (utf8.Length > LargestBytes)
-            return Failed([], pantry, new(ProblemIds.TooLarge, new(1, 1, 0, 0), "", FormattableString.Invariant($"the file has more than {LargestBytes} bytes"), "a formula file is smaller"));
-        byte[] copy = utf8.ToArray();
-        if (!Utf8.IsValid(copy))
-        {
-            int wrong = FirstWrongByte(copy);
-            return Failed(copy, pantry, new(ProblemIds.Syntax, new PlaceCounter(copy).At(wrong, 1), "", FormattableString.Invariant($"byte {copy[wrong]:X2} is no UTF-8 text here"), "save the file as UTF-8"));
-        }
-        if (JsonPiece.Parse(copy, out int offset, out string? fault) is not { } root)
-            return Failed(copy, pantry, new(ProblemIds.Syntax, new PlaceCounter(copy).At(offset, 0), "", fault!, null));
+        byte[] copy = utf8.Length > LargestBytes ? [] : utf8.ToArray();
+        if (JsonPiece.Open(copy, utf8.Length, out Problem? fault) is not { } root)
+            return new(copy, null, pantry, null, [fault!], default);
         ShapeReader reader = new(copy);
         Formula? formula = new FormulaBinder(reader, pantry).Bind(root);
         return new(copy, root, pantry, formula, reader.Problems.ToProblems(), reader.Notices.ToProblems());
@@ -75,7 +68,7 @@ public sealed class FormulaFile
         byte[] utf8 = new byte[Encoding.UTF8.GetByteCount(json)];
         return Utf8.FromUtf16(json, utf8, out _, out int written, replaceInvalidSequences: false) == OperationStatus.Done
             ? Read(utf8, pantry)
-            : Failed(utf8, pantry, new(ProblemIds.Syntax, new PlaceCounter(utf8).At(written, 0), "", "half of a surrogate pair stands here, which is no Unicode text", null));
+            : new(utf8, null, pantry, null, [new(ProblemIds.Syntax, new PlaceCounter(utf8).At(written, 0), "", "half of a surrogate pair stands here, which is no Unicode text", null)], default);
     }
 
     /// <summary>Writes a formula as a file: UTF-8, LF, every amount in the unit it was written in. Read again, it gives an equal formula.</summary>
@@ -118,14 +111,4 @@ public sealed class FormulaFile
         ArgumentNullException.ThrowIfNull(path);
         return _root?.Find(path.ToJsonPointer()) is { } piece ? new PlaceCounter(_utf8).At(piece.Start, piece.End - piece.Start) : null;
     }
-
-    private static int FirstWrongByte(ReadOnlySpan<byte> utf8)
-    {
-        int at = 0;
-        while (Rune.DecodeFromUtf8(utf8[at..], out _, out int length) == OperationStatus.Done)
-            at += length;
-        return at;
-    }
-
-    private static FormulaFile Failed(byte[] utf8, Pantry pantry, Problem problem) => new(utf8, null, pantry, null, [problem], default);
 }

@@ -11,39 +11,45 @@ internal static class FormulaWriter
 {
     private static readonly JsonWriterOptions s_options = new() { Indented = true, NewLine = "\n", Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
 
-    internal static byte[] Write(Formula formula, Pantry pantry)
+    internal static byte[] Write(Formula formula, Pantry pantry) => Written(json => Write(json, formula, pantry));
+
+    /// <summary>What is written, indented, with a closing line feed.</summary>
+    internal static byte[] Written(Action<Utf8JsonWriter> write)
     {
         ArrayBufferWriter<byte> buffer = new(1024);
         using (Utf8JsonWriter json = new(buffer, s_options))
-        {
-            json.WriteStartObject();
-            json.WriteString(S.FormatMember.Name, S.Format);
-            json.WriteString(S.WrittenBy.Name, LibraryVersion.Name);
-            json.WriteString(S.Data.Name, pantry.Version);
-            json.WriteString(S.Name.Name, formula.Name);
-            json.WriteStartArray(S.Fats.Name);
-            foreach (FatPortion fat in formula.Fats)
-                Write(json, fat);
-            json.WriteEndArray();
-            Write(json, formula.Alkali);
-            Write(json, formula.Liquids);
-            if (formula.Additives.Count > 0)
-            {
-                json.WriteStartArray(S.Additives.Name);
-                foreach (AdditivePortion additive in formula.Additives)
-                    Write(json, additive);
-                json.WriteEndArray();
-            }
-            if (formula.Suppressions.Count > 0)
-            {
-                json.WriteStartArray(S.Suppressions.Name);
-                foreach (Suppression suppression in formula.Suppressions)
-                    Write(json, suppression);
-                json.WriteEndArray();
-            }
-            json.WriteEndObject();
-        }
+            write(json);
         return [.. buffer.WrittenSpan, (byte)'\n'];
+    }
+
+    internal static void Write(Utf8JsonWriter json, Formula formula, Pantry pantry)
+    {
+        json.WriteStartObject();
+        json.WriteString(S.FormatMember.Name, S.Format);
+        json.WriteString(S.WrittenBy.Name, LibraryVersion.Name);
+        json.WriteString(S.Data.Name, pantry.Version);
+        json.WriteString(S.Name.Name, formula.Name);
+        json.WriteStartArray(S.Fats.Name);
+        foreach (FatPortion fat in formula.Fats)
+            Write(json, fat);
+        json.WriteEndArray();
+        Write(json, formula.Alkali);
+        Write(json, formula.Liquids);
+        if (formula.Additives.Count > 0)
+        {
+            json.WriteStartArray(S.Additives.Name);
+            foreach (AdditivePortion additive in formula.Additives)
+                Write(json, additive);
+            json.WriteEndArray();
+        }
+        if (formula.Suppressions.Count > 0)
+        {
+            json.WriteStartArray(S.Suppressions.Name);
+            foreach (Suppression suppression in formula.Suppressions)
+                Write(json, suppression);
+            json.WriteEndArray();
+        }
+        json.WriteEndObject();
     }
 
     private static void Write(Utf8JsonWriter json, FatPortion fat)

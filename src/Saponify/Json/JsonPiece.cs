@@ -1,6 +1,8 @@
+using System.Buffers;
 using System.Globalization;
 using System.Text;
 using System.Text.Json;
+using System.Text.Unicode;
 
 namespace Saponify;
 
@@ -85,6 +87,30 @@ internal sealed class JsonPiece
         return at;
     }
 
+    /// <summary>The tree of a file of so many bytes; null when it is too large, no text or no JSON, and then what is wrong.</summary>
+    internal static JsonPiece? Open(byte[] utf8, int length, out Problem? problem)
+    {
+        problem = null;
+        if (length > FormulaFile.LargestBytes)
+        {
+            problem = new(ProblemIds.TooLarge, new(1, 1, 0, 0), "", FormattableString.Invariant($"the file has more than {FormulaFile.LargestBytes} bytes"), "a file is smaller");
+        }
+        else if (!Utf8.IsValid(utf8))
+        {
+            int wrong = FirstWrongByte(utf8);
+            problem = new(ProblemIds.Syntax, new PlaceCounter(utf8).At(wrong, 1), "", FormattableString.Invariant($"byte {utf8[wrong]:X2} is no UTF-8 text here"), "save the file as UTF-8");
+        }
+        else if (Parse(utf8, out int offset, out string? fault) is { } root)
+        {
+            return root;
+        }
+        else
+        {
+            problem = new(ProblemIds.Syntax, new PlaceCounter(utf8).At(offset, 0), "", fault!, null);
+        }
+        return null;
+    }
+
     /// <summary>Reads a whole file. On a fault of syntax: null, with its offset and what is wrong.</summary>
     internal static JsonPiece? Parse(ReadOnlySpan<byte> utf8, out int offset, out string? fault)
     {
@@ -117,6 +143,14 @@ internal sealed class JsonPiece
             fault = "the text holds an escape that is half of a surrogate pair, which is no Unicode text";
             return null;
         }
+    }
+
+    private static int FirstWrongByte(ReadOnlySpan<byte> utf8)
+    {
+        int at = 0;
+        while (Rune.DecodeFromUtf8(utf8[at..], out _, out int length) == OperationStatus.Done)
+            at += length;
+        return at;
     }
 
     private void ReadItems(ref Utf8JsonReader reader, int skip)

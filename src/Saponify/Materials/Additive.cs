@@ -1,4 +1,5 @@
 using Saponify.Internals;
+using UnitsNet;
 
 namespace Saponify;
 
@@ -71,6 +72,9 @@ public sealed record Additive : IMaterial
 
     /// <summary>Colour Index number of a colorant, five digits; null when it has none.</summary>
     public string? ColourIndex { get; init; }
+
+    /// <summary>Usual dose as a share of the mass of the listed fats, from the trade's habits; null when none is on file.</summary>
+    public Figure<Ratio>? UsualDose { get; init; }
 
     /// <summary>What to beware of, or null.</summary>
     public string? Caution { get; init; }

@@ -87,6 +87,9 @@ public sealed record Contents
     /// <summary>All parts together.</summary>
     internal double Total => WaterFraction + FatFraction + SugarFraction + ProteinFraction + AcidFraction + AlcoholFraction + AshFraction;
 
+    /// <summary>What none of the parts names, never negative.</summary>
+    internal double RestFraction => Math.Max(0, 1 - Total);
+
     /// <summary>The same parts, none of them lost to rounding: when a table's parts exceed 100 %, sugar gives way, then protein, since neither decides the lye.</summary>
     internal Contents Closed(string what, string argument)
     {

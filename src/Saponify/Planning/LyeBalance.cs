@@ -99,7 +99,14 @@ public readonly record struct LyeBalance
     /// <summary>Mass of everything that goes in.</summary>
     public Mass BatchMass => Mass.FromGrams(BatchGrams);
 
-    private double? Superfat(double demand) => demand >= LeastDemand ? 1 - ((Hydroxide - AcidHydroxide) / demand) : null;
+    /// <summary>A superfat that differs from 0 only by the rounding of doubles is 0: a plan for 0 % must not pass for lye-heavy.</summary>
+    private double? Superfat(double demand)
+    {
+        if (!(demand >= LeastDemand))
+            return null;
+        double superfat = 1 - ((Hydroxide - AcidHydroxide) / demand);
+        return Math.Abs(superfat) <= 1e-12 ? 0 : superfat;
+    }
 
     private double? Concentration(double water) => PureAlkaliGrams > 0 ? PureAlkaliGrams / (PureAlkaliGrams + water) : null;
 

@@ -49,7 +49,7 @@ internal sealed class PlanSheet
     /// <summary>Alkali that was cut to whole steps.</summary>
     internal string Alkali(double grams) => _alkali.Nearest(grams);
 
-    private static Rounding ForPrint(BatchPlan plan, MassUnit unit)
+    internal static Rounding ForPrint(BatchPlan plan, MassUnit unit)
     {
         double smallest = double.PositiveInfinity;
         foreach (AlkaliPortion alkali in plan.Alkalis)
@@ -75,7 +75,8 @@ internal sealed class PlanSheet
         };
     }
 
-    private static MassUnit UsualUnit(Formula formula)
+    /// <summary>The unit that most fats were written in.</summary>
+    internal static MassUnit UsualUnit(Formula formula)
     {
         MassUnit best = MassUnit.Gram;
         int most = 0;

@@ -196,5 +196,5 @@ internal static class PlanText
     }
 
     /// <summary>A superfat as percent, cut to two decimals so that it is never shown too high.</summary>
-    private static string Cut(double superfat) => Text.Fixed(Math.Floor((superfat * 10_000) + 1e-5) / 100, 2) + " %";
+    internal static string Cut(double superfat) => Text.Fixed(Math.Floor((superfat * 10_000) + 1e-5) / 100, 2) + " %";
 }

@@ -1,3 +1,5 @@
+using UnitsNet;
+
 namespace Saponify;
 
 /// <summary>Reads additives.csv with its figures.</summary>
@@ -29,6 +31,7 @@ internal static class AdditiveTable
                 Formula = rows.Optional(Formula),
                 Cas = rows.Optional(Cas),
                 ColourIndex = rows.Optional(ColourIndex),
+                UsualDose = MaterialRows.Figure(of, "dose", v => Ratio.FromPercent(v)),
                 Caution = rows.Optional(Caution),
                 Evidence = MaterialRows.Weakest(of),
                 Sources = MaterialRows.Keys(of),

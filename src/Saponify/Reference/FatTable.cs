@@ -45,12 +45,12 @@ internal static class FatTable
             ranges[i] = (FattyAcid.FromShorthand(acids[i].Name), Ratio.FromPercent(acids[i].Low ?? 0), Ratio.FromPercent(acids[i].High ?? acids[i].Low!.Value));
         return new()
         {
-            Saponification = Figure(of, "SV", SaponificationValue.FromMilligramsKohPerGram),
-            AcidValue = Figure(of, "AV", SaponificationValue.FromMilligramsKohPerGram),
-            Iodine = Figure(of, "IV", IodineValue.FromGramsPer100Grams),
-            Unsaponifiable = Figure(of, "unsaponifiable", v => Ratio.FromPercent(v), halfOfUpperLimit: true),
+            Saponification = MaterialRows.Figure(of, "SV", SaponificationValue.FromMilligramsKohPerGram),
+            AcidValue = MaterialRows.Figure(of, "AV", SaponificationValue.FromMilligramsKohPerGram),
+            Iodine = MaterialRows.Figure(of, "IV", IodineValue.FromGramsPer100Grams),
+            Unsaponifiable = MaterialRows.Figure(of, "unsaponifiable", v => Ratio.FromPercent(v), halfOfUpperLimit: true),
             Density = DensityOf(of),
-            Melting = Figure(of, "melting", v => Temperature.FromDegreesCelsius(v)),
+            Melting = MaterialRows.Figure(of, "melting", v => Temperature.FromDegreesCelsius(v)),
             Profile = most > 0 ? FattyAcidProfile.FromRanges(ranges) : null,
             ProfileEvidence = OfProfile(acids),
             ProfileSources = MaterialRows.Keys(acids),
@@ -59,21 +59,10 @@ internal static class FatTable
         };
     }
 
-    private static Figure<T>? Figure<T>(List<SourcedFigure> of, string name, Func<double, T> make, bool halfOfUpperLimit = false) where T : struct =>
-        of.Find(name) is { } row
-            ? new(make(row.Middle(halfOfUpperLimit)), row.Evidence, row.Sources)
-            {
-                Low = row.Low is { } low ? make(low) : null,
-                High = row.High is { } high ? make(high) : null,
-                IsOwn = row.IsOwn,
-                Note = row.Basis.Length == 0 ? row.Note : row.Note is null ? row.Basis : $"{row.Basis}; {row.Note}",
-            }
-            : null;
-
     private static Figure<Density>? DensityOf(List<SourcedFigure> of)
     {
         double water = of.Find("density") is { Unit: FigureTable.Relative } relative ? WaterDensity(relative.Basis) : 1;
-        return Figure(of, "density", v => Density.FromGramsPerMilliliter(v * water));
+        return MaterialRows.Figure(of, "density", v => Density.FromGramsPerMilliliter(v * water));
     }
 
     /// <summary>

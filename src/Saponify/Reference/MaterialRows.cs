@@ -58,6 +58,18 @@ internal static class MaterialRows
         };
     }
 
+    /// <summary>A figure with its range and sources, or null when the table has none.</summary>
+    internal static Figure<T>? Figure<T>(List<SourcedFigure> of, string name, Func<double, T> make, bool halfOfUpperLimit = false) where T : struct =>
+        of.Find(name) is { } row
+            ? new(make(row.Middle(halfOfUpperLimit)), row.Evidence, row.Sources)
+            {
+                Low = row.Low is { } low ? make(low) : null,
+                High = row.High is { } high ? make(high) : null,
+                IsOwn = row.IsOwn,
+                Note = row.Basis.Length == 0 ? row.Note : row.Note is null ? row.Basis : $"{row.Basis}; {row.Note}",
+            }
+            : null;
+
     internal static Evidence? Weakest(List<SourcedFigure> figures)
     {
         Evidence? weakest = null;

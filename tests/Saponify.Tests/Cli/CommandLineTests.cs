@@ -53,7 +53,7 @@ public class CommandLineTests
         Assert.Equal(1, exit);
         Assert.StartsWith("standard input(10,17): error SFY2001: alkali.superfat: ", output, StringComparison.Ordinal);
         Assert.Contains("    fix: Plan for a superfat of 5 % of all fat (changes the product)", output, StringComparison.Ordinal);
-        Assert.EndsWith("1 formula: 1 error, 0 warnings, 0 infos\n", output, StringComparison.Ordinal);
+        Assert.EndsWith("1 formula: 1 error, 0 warnings, 1 info\n", output, StringComparison.Ordinal);
     }
 
     [Fact]

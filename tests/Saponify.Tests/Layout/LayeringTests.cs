@@ -19,6 +19,7 @@ public class LayeringTests
         ["Making"] = ["Internals", "Materials", "Formulas", "Planning", "Reference"],
         ["Analysis"] = ["Internals", "Materials", "Formulas", "Planning"],
         ["Reference"] = ["Internals", "Materials"],
+        ["Scoring"] = ["Internals", "Materials", "Formulas", "Planning"],
         ["Json"] = ["Internals", "Materials", "Formulas", "Planning", "Analysis", "Reference"],
     };
 

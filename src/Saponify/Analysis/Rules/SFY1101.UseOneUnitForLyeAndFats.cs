@@ -4,29 +4,35 @@ namespace Saponify.Analysis.Rules;
 
 internal sealed class UseOneUnitForLyeAndFats() : FormulaRule(new("SFY1101", "UseOneUnitForLyeAndFats", Severity.Error,
     "Lye and fats seem to be in different units",
-    "Ounces taken for grams make a lye twenty-eight times too strong.")
+    "Ounces taken for grams make a lye twenty-eight times too strong, or leave nearly all fat as it was.")
 {
-    Messages = [new("Unit", "{alkali} of alkali for {fats} of fats fits only if one of them was meant in another unit: a factor of {factor}")],
+    Messages = [new("Unit", "{alkali} of alkali for {fats} of fats fits only if {units} were taken for one another")],
     Sources = ["16-cfr-500"],
 })
 {
-    public override string? WhyNotApplicable(FormulaFacts facts) => facts.Formula.Alkali is not WeighedAlkali ? "the alkali is computed" : facts.HasFat ? null : "no listed fat takes up lye";
+    private static readonly (double Factor, string Units)[] s_mistakes = [(Stored.GramsPerOunce, "grams and ounces"), (Stored.GramsPerPound, "grams and pounds"), (1000, "grams and kilograms")];
+
+    /// <summary>The units that seem to be mixed up, or null: by one of their ratios the alkali comes to 0.7 to 1.5 times the demand of the fats.</summary>
+    internal static string? MixedUnits(FormulaFacts facts)
+    {
+        if (WhyNot(facts) is not null)
+            return null;
+        double ratio = facts.Balance.Hydroxide / facts.Balance.AllFatHydroxide;
+        foreach ((double factor, string units) in s_mistakes)
+        {
+            if ((ratio * factor) is >= 0.7 and <= 1.5 || (ratio / factor) is >= 0.7 and <= 1.5)
+                return units;
+        }
+        return null;
+    }
+
+    private static string? WhyNot(FormulaFacts facts) => facts.Formula.Alkali is not WeighedAlkali ? "the alkali is computed" : facts.WhyNoListedSuperfat;
+
+    public override string? WhyNotApplicable(FormulaFacts facts) => WhyNot(facts);
 
     public override void Analyze(in RuleContext context)
     {
-        double alkali = context.Facts.Balance.PureAlkaliGrams, fats = context.Facts.Balance.AllFatHydroxide * Molar.SodiumHydroxide;
-        double ratio = alkali / fats;
-        if (ratio is >= 0.2 and <= 5)
-            return;
-        foreach (double factor in (ReadOnlySpan<double>)[Stored.GramsPerOunce, Stored.GramsPerPound, 1000])
-        {
-            foreach (double meant in (ReadOnlySpan<double>)[ratio * factor, ratio / factor])
-            {
-                if (meant is < 0.7 or > 1.5)
-                    continue;
-                context.Report("Unit", FormulaPath.Alkali, [Arg.Of("alkali", context.Facts.Balance.AlkaliAsWeighed), Arg.Of("fats", context.Facts.ListedFats), Arg.Of("factor", factor, null)]);
-                return;
-            }
-        }
+        if (MixedUnits(context.Facts) is { } units)
+            context.Report("Unit", FormulaPath.Alkali, [Arg.Of("alkali", context.Facts.Balance.AlkaliAsWeighed), Arg.Of("fats", context.Facts.ListedFats), Arg.Of("units", units)]);
     }
 }

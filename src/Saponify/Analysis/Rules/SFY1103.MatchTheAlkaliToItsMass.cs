@@ -10,19 +10,34 @@ internal sealed class MatchTheAlkaliToItsMass() : FormulaRule(new("SFY1103", "Ma
     Sources = ["ciaaw-2021"],
 })
 {
-    public override string? WhyNotApplicable(FormulaFacts facts) => facts.Formula.Alkali is not WeighedAlkali { Alkalis.Count: 1 } ? "the alkali is computed, or there are several" : facts.HasFat ? null : "no listed fat takes up lye";
+    /// <summary>
+    /// The superfat that the mass would give as the other alkali, of the same purity, if that is one that makers plan for; else null. Then the superfat of
+    /// the alkali given is one that nobody plans for: below -12 % or above 28 %.
+    /// </summary>
+    internal static double? SuperfatOfTheOther(FormulaFacts facts)
+    {
+        if (WhyNot(facts) is not null)
+            return null;
+        AlkaliKind given = Given(facts.Formula);
+        LyeBalance balance = facts.Balance;
+        double superfat = 1 - (((balance.Hydroxide * Molar.Hydroxide(given) / Molar.Hydroxide(Other(given))) - balance.AcidHydroxide) / balance.AllFatHydroxide);
+        return superfat is >= -0.005 and <= 0.2 ? superfat : null;
+    }
+
+    private static AlkaliKind Given(Formula formula) => ((WeighedAlkali)formula.Alkali).Alkalis[0].Alkali.Kind;
+
+    private static AlkaliKind Other(AlkaliKind kind) => kind == AlkaliKind.SodiumHydroxide ? AlkaliKind.PotassiumHydroxide : AlkaliKind.SodiumHydroxide;
+
+    private static string? WhyNot(FormulaFacts facts) => facts.Formula.Alkali is not WeighedAlkali { Alkalis.Count: 1 } ? "the alkali is computed, or there are several" : facts.WhyNoListedSuperfat;
+
+    public override string? WhyNotApplicable(FormulaFacts facts) => WhyNot(facts);
 
     public override void Analyze(in RuleContext context)
     {
-        WeighedAlkali weighed = (WeighedAlkali)context.Formula.Alkali;
-        LyeBalance balance = context.Facts.Balance;
-        AlkaliKind given = weighed.Alkalis[0].Alkali.Kind, other = given == AlkaliKind.SodiumHydroxide ? AlkaliKind.PotassiumHydroxide : AlkaliKind.SodiumHydroxide;
-        double superfat = balance.OfAllFat!.Value, meant = 1 - (((balance.Hydroxide * Molar.Hydroxide(given) / Molar.Hydroxide(other)) - balance.AcidHydroxide) / balance.AllFatHydroxide);
-        bool off = given == AlkaliKind.SodiumHydroxide ? superfat < -0.1 : superfat > 0.22;
-        if (off && meant is >= -0.005 and <= 0.2)
-        {
-            context.Report("Other", FormulaPath.Alkali,
-                [Arg.Of("alkali", balance.AlkaliAsWeighed), Arg.Of("given", Places.Name(given)), Arg.Of("superfat", Stored.ToRatio(superfat)), Arg.Of("other", Places.Name(other)), Arg.Of("meant", Stored.ToRatio(meant))]);
-        }
+        if (SuperfatOfTheOther(context.Facts) is not { } meant)
+            return;
+        AlkaliKind given = Given(context.Formula);
+        context.Report("Other", FormulaPath.Alkali,
+            [Arg.Of("alkali", context.Facts.Balance.AlkaliAsWeighed), Arg.Of("given", Places.Name(given)), Arg.Of("superfat", Stored.ToRatio(context.Facts.Balance.OfAllFat!.Value)), Arg.Of("other", Places.Name(Other(given))), Arg.Of("meant", Stored.ToRatio(meant))]);
     }
 }

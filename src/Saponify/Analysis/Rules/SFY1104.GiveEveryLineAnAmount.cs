@@ -2,11 +2,13 @@ namespace Saponify.Analysis.Rules;
 
 internal sealed class GiveEveryLineAnAmount() : FormulaRule(new("SFY1104", "GiveEveryLineAnAmount", Severity.Warning,
     "A line has no amount",
-    "A line of 0 g is forgotten or left over; what it should take up is missing from the plan.")
+    "A line of 0 g is forgotten or left over: what it should bring or take up is missing from the plan.")
 {
-    Messages = [new("Zero", "{name} has a mass of 0")],
+    Messages = [new("Zero", "the line of {name} has an amount of 0")],
 })
 {
+    public override string? WhyNotApplicable(FormulaFacts facts) => facts.Balance.OfAllFat is null ? "no fat takes up lye" : null;
+
     public override void Analyze(in RuleContext context)
     {
         for (int i = 0; i < context.Formula.Fats.Count; i++)
@@ -15,6 +17,13 @@ internal sealed class GiveEveryLineAnAmount() : FormulaRule(new("SFY1104", "Give
             if (context.Formula.Fats[i].Grams <= 0)
                 context.Report("Zero", FormulaPath.Fats.Item(i, context.Formula.Fats[i].Line).Member("mass"), [Arg.Of("name", context.Formula.Fats[i].Fat.Name)],
                     context.Formula.Fats.Count > 1 ? [new("GiveEveryLineAnAmount.RemoveFat", $"Remove the line of {context.Formula.Fats[i].Fat.Name}", FixEffect.KeepsProduct, f => f with { Fats = Places.Without(f.Fats, index) })] : []);
+        }
+        for (int i = 0; context.Formula.Alkali is WeighedAlkali { Hydroxide: > 0 } weighed && i < weighed.Alkalis.Count; i++)
+        {
+            int index = i;
+            if (weighed.Alkalis[i].Grams <= 0)
+                context.Report("Zero", Places.Alkali(i, weighed.Alkalis[i].Line).Member("mass"), [Arg.Of("name", Places.Name(weighed.Alkalis[i].Alkali.Kind))],
+                    [new("GiveEveryLineAnAmount.RemoveAlkali", $"Remove the line of {Places.Name(weighed.Alkalis[i].Alkali.Kind)}", FixEffect.KeepsProduct, f => f with { Alkali = AlkaliPlan.Weighed([.. Places.Without(((WeighedAlkali)f.Alkali).Alkalis, index)]) })]);
         }
         for (int i = 0; i < context.Formula.Liquids.HeldBack.Count; i++)
         {

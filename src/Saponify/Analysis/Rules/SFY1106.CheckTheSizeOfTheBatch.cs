@@ -16,7 +16,7 @@ internal sealed class CheckTheSizeOfTheBatch() : FormulaRule(new("SFY1106", "Che
 
     internal static readonly RuleOption Most = new("most", "g", 50_000, 100, 1e9, "Largest mass of fats that is not remarked on.");
 
-    public override string? WhyNotApplicable(FormulaFacts facts) => facts.HasFat ? null : "no listed fat takes up lye";
+    public override string? WhyNotApplicable(FormulaFacts facts) => !facts.HasFat ? "no listed fat takes up lye" : KeepTheBatchPossible.IsTooLarge(facts) ? "the batch is impossibly large, which another rule says" : null;
 
     public override void Analyze(in RuleContext context)
     {

@@ -11,7 +11,7 @@ internal sealed class KeepAlkaliWithinDemand() : FormulaRule(new("SFY2001", "Kee
     Floor = Severity.Error,
 })
 {
-    public override string? WhyNotApplicable(FormulaFacts facts) => facts.Balance.OfAllFat is null ? "no fat takes up lye" : null;
+    public override string? WhyNotApplicable(FormulaFacts facts) => facts.WhyNoSuperfat;
 
     public override void Analyze(in RuleContext context)
     {

@@ -2,7 +2,7 @@ using UnitsNet;
 
 namespace Saponify.Analysis.Rules;
 
-internal sealed class KeepLyeHeavyUnlikely() : FormulaRule(new("SFY2002", "KeepLyeHeavyUnlikely", Severity.Warning,
+internal sealed class KeepLyeHeavyUnlikely() : FormulaRule(new(Id, "KeepLyeHeavyUnlikely", Severity.Warning,
     "The soap may turn out lye-heavy",
     "A saponification value is a range, and so may be the purity; a superfat that these can eat up does not cover the batch.")
 {
@@ -12,6 +12,8 @@ internal sealed class KeepLyeHeavyUnlikely() : FormulaRule(new("SFY2002", "KeepL
     Floor = Severity.Warning,
 })
 {
+    internal const string Id = "SFY2002";
+
     internal static readonly RuleOption Highest = new("highest", "%", 5, 0.01, 50, "Highest probability of a lye-heavy soap that is not reported.");
 
     public override string? WhyNotApplicable(FormulaFacts facts) => facts.Plan.Balance.CanBeWeighed ? null : "the batch can't be weighed";

@@ -12,7 +12,7 @@ internal sealed class KnowTheWorstCase() : FormulaRule(new("SFY2003", "KnowTheWo
 
     public override void Analyze(in RuleContext context)
     {
-        if (context.Facts.Margin is not { NominalFraction: >= 0, WorstFraction: < 0 } margin || margin.LyeHeavyProbability > KeepLyeHeavyUnlikely.Highest.Default / 100)
+        if (context.Facts.Margin is not { NominalFraction: >= 0, WorstFraction: < 0 } margin || margin.LyeHeavyProbability > context.OptionOf(KeepLyeHeavyUnlikely.Id, KeepLyeHeavyUnlikely.Highest) / 100)
             return;
         context.Report("Possible", Places.Superfat(context.Formula), [Arg.Of("worst", margin.Worst), margin.LyeHeavyProbability < 0.0001 ? Arg.Of("probability", "less than 0.01 %") : Arg.Of("probability", margin.ProbabilityOfLyeHeavy)], evidence: context.Facts.Evidence);
     }

@@ -10,7 +10,7 @@ internal sealed class DontRelyOnUnlistedFat() : FormulaRule(new("SFY2005", "Dont
     Floor = Severity.Warning,
 })
 {
-    public override string? WhyNotApplicable(FormulaFacts facts) => facts.HasFat ? null : "no listed fat takes up lye";
+    public override string? WhyNotApplicable(FormulaFacts facts) => facts.WhyNoListedSuperfat;
 
     public override void Analyze(in RuleContext context)
     {

@@ -25,9 +25,10 @@ internal sealed class DissolveInEnoughWater() : FormulaRule(new("SFY2006", "Diss
         double least = balance.Hydroxide * Solubility.LeastWaterPerMole(context.Formula.Alkali.Mix);
         if (balance.DissolvingWaterGrams >= least * (1 - 1e-9))
             return;
-        LiquidPlan? more = context.Facts.Plan.LiquidWindow.LeastToDissolve is { } liquid && liquid.Grams <= Guard.LargestGrams / 2 ? LyeFixes.WithLyeLiquid(context.Formula, (liquid.Grams * 1.02) + 0.1) : null;
+        double room = Math.Max(1.02, 1.01 * context.OptionOf(GiveTheLyeRoom.Id, GiveTheLyeRoom.Least) * balance.PureAlkaliGrams / least);
+        LiquidPlan? more = context.Facts.Plan.LiquidWindow.LeastToDissolve is { } liquid && liquid.Grams <= Guard.LargestGrams / 2 ? LyeFixes.WithLyeLiquid(context.Formula, (liquid.Grams * room) + 0.1) : null;
         FixOffer[] fixes = more is not null && Works(context.Formula with { Liquids = more })
-            ? [new("DissolveInEnoughWater.More", "Allow more water, so that the alkali dissolves", FixEffect.KeepsProduct, f => f with { Liquids = more })]
+            ? [new("DissolveInEnoughWater.More", "Allow more water, so that the alkali dissolves with ease", FixEffect.KeepsProduct, f => f with { Liquids = more })]
             : [];
         context.Report("TooLittle", FormulaPath.Liquids, [Arg.Of("water", balance.DissolvingWaterGrams, "g"), Arg.Of("least", least, "g")], fixes);
     }

@@ -4,7 +4,7 @@ namespace Saponify.Analysis.Rules;
 
 internal sealed class DivideByThePurity() : FormulaRule(new("SFY2010", "DivideByThePurity", Severity.Info,
     "The purity may have been forgotten",
-    "Alkali weighed as if it were pure, or multiplied by its purity instead of divided, leaves more superfat than meant.")
+    "Alkali weighed as if it were pure leaves more superfat than meant.")
 {
     Messages = [new("Forgotten", "the weighed alkali gives a superfat of {superfat}; reckoned as pure it would be {pure}, a round figure: was the purity left out?")],
 })
@@ -12,7 +12,7 @@ internal sealed class DivideByThePurity() : FormulaRule(new("SFY2010", "DivideBy
     /// <summary>Within two hundredths of a point of a whole per cent.</summary>
     private static bool IsRound(double superfat) => Math.Abs((superfat * 100) - Math.Round(superfat * 100)) < 0.02;
 
-    public override string? WhyNotApplicable(FormulaFacts facts) => facts.Formula.Alkali is not WeighedAlkali ? "the alkali is computed" : facts.HasFat && facts.Balance.OfAllFat is not null ? null : "no listed fat takes up lye";
+    public override string? WhyNotApplicable(FormulaFacts facts) => facts.Formula.Alkali is not WeighedAlkali ? "the alkali is computed" : facts.WhyNoListedSuperfat;
 
     public override void Analyze(in RuleContext context)
     {

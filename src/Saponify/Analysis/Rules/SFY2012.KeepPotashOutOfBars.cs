@@ -18,7 +18,7 @@ internal sealed class KeepPotashOutOfBars() : FormulaRule(new("SFY2012", "KeepPo
     public override void Analyze(in RuleContext context)
     {
         double potash = 1 - context.Formula.Alkali.Mix.SodiumShare;
-        if (potash * 100 <= context.Option(Highest))
+        if (potash * 100 <= context.Option(Highest) + 1e-9)
             return;
         context.Report("Potash", FormulaPath.Alkali, [Arg.Of("share", Stored.ToRatio(potash))]);
     }

@@ -22,9 +22,9 @@ internal sealed class UseAScaleFineEnough() : FormulaRule(new("SFY2013", "UseASc
         double limit = context.Option(Highest);
         if (plan.SuperfatPerAlkaliStep is not { } worth || worth.Percent <= limit || plan.ListedFatsFor(Ratio.FromPercent(limit)) is not { } enough)
             return;
-        double factor = enough.Grams / context.Facts.ListedGrams * 1.005;
+        double fats = Math.Ceiling(enough.Grams * 1.005), factor = fats / context.Facts.ListedGrams;
         FixOffer[] fixes = factor <= 20
-            ? [new("UseAScaleFineEnough.Larger", $"Make a batch of {Text.Number(context.Facts.ListedGrams * factor)} g of fats", FixEffect.KeepsProduct, f => f.ScaledBy(factor))]
+            ? [new("UseAScaleFineEnough.Larger", $"Make a batch of {Text.Number(fats)} g of fats", FixEffect.KeepsProduct, f => f.ScaledBy(factor))]
             : [];
         context.Report("Coarse", FormulaPath.Alkali, [Arg.Of("step", scale.Step), Arg.Of("worth", worth), Arg.Of("enough", enough), Arg.Of("limit", limit, "%")], fixes);
     }

@@ -9,7 +9,7 @@ internal sealed class AddLateFatsForSure() : FormulaRule(new("SFY2016", "AddLate
     Messages = [new("Before", "until the late fats go in, the superfat of the pot is {before}")],
 })
 {
-    public override string? WhyNotApplicable(FormulaFacts facts) => facts.Balance.LateHydroxide > 0 ? null : "there is no late fat";
+    public override string? WhyNotApplicable(FormulaFacts facts) => facts.Balance.LateHydroxide > 0 ? facts.WhyNoSuperfat : "there is no late fat";
 
     public override void Analyze(in RuleContext context)
     {

@@ -4,15 +4,13 @@ internal sealed class SayWhatTheAcidIs() : FormulaRule(new("SFY2018", "SayWhatTh
     "Acid of unknown kind is not counted",
     "Acid takes up lye before the fats do: the superfat may be higher than planned.")
 {
-    Messages = [new("Unknown", "{what}: {why}; it is not counted, and the superfat may be higher than planned")],
+    Messages = [new("Unknown", UnknownKinds.Format)],
+    Options = [Least],
 })
 {
-    public override void Analyze(in RuleContext context)
-    {
-        foreach (PossibleUptake possible in context.Facts.Plan.PossibleUptake)
-        {
-            if (possible.What.StartsWith("acid in ", StringComparison.Ordinal))
-                context.Report("Unknown", possible.Path, [Arg.Of("what", possible.What), Arg.Of("why", possible.Why)]);
-        }
-    }
+    internal static readonly RuleOption Least = new("least", "%", 0.01, 0, 100, "Least acid of unknown kind in one part, of the listed fats, that is remarked on; common practice, no source.");
+
+    public override string? WhyNotApplicable(FormulaFacts facts) => facts.HasFat ? null : "no listed fat takes up lye";
+
+    public override void Analyze(in RuleContext context) => UnknownKinds.Report(context, "acid in ", c => c.AcidFraction, context.Option(Least));
 }

@@ -8,6 +8,8 @@ internal sealed class ListAFat() : FormulaRule(new("SFY2021", "ListAFat", Severi
     Floor = Severity.Error,
 })
 {
+    public override string? WhyNotApplicable(FormulaFacts facts) => facts.WhyNoDemand;
+
     public override void Analyze(in RuleContext context)
     {
         if (!(context.Facts.Balance.AllFatHydroxide >= LyeBalance.LeastDemand))

@@ -7,7 +7,7 @@ internal sealed class WeighSomeAlkali() : FormulaRule(new("SFY2022", "WeighSomeA
     Messages = [new("None", "no alkali is left for the fats: nothing saponifies")],
 })
 {
-    public override string? WhyNotApplicable(FormulaFacts facts) => facts.Balance.OfAllFat is null ? "no fat takes up lye" : null;
+    public override string? WhyNotApplicable(FormulaFacts facts) => facts.WhyNoSuperfat;
 
     public override void Analyze(in RuleContext context)
     {

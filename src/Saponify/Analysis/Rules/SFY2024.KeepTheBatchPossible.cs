@@ -9,9 +9,11 @@ internal sealed class KeepTheBatchPossible() : FormulaRule(new("SFY2024", "KeepT
     Messages = [new("TooLarge", "the batch comes to {batch}: look for a wrong unit")],
 })
 {
+    internal static bool IsTooLarge(FormulaFacts facts) => !(facts.Balance.BatchGrams <= Guard.LargestGrams);
+
     public override void Analyze(in RuleContext context)
     {
-        if (!(context.Facts.Balance.BatchGrams <= Guard.LargestGrams))
+        if (IsTooLarge(context.Facts))
             context.Report("TooLarge", FormulaPath.Root, [Arg.Of("batch", context.Facts.Balance.BatchMass)]);
     }
 }

@@ -93,7 +93,7 @@ internal static class BatchAdvice
             if (line.Path.ToString().StartsWith("alkali.", StringComparison.Ordinal))
                 result = result.Unweigh(line.Path.ToString());
         }
-        return new(BatchChoiceKind.WeighAlkali, $"Weigh the alkali anew: {string.Join(" and ", anew.Select(a => a.ToString()))}.", result, anew.Sum(a => a.Grams));
+        return new(BatchChoiceKind.WeighAlkali, $"Weigh the alkali anew: {string.Join(" and ", anew.Select(a => $"{AmountWriter.Write(Printed(batch).Down(a.Grams))} {a.Alkali}"))}.", result, anew.Sum(a => a.Grams));
     }
 
     /// <summary>So much of a fat of the formula that the alkali leaves the superfat wanted.</summary>
@@ -111,7 +111,7 @@ internal static class BatchAdvice
                 continue;
             FatPortion portion = new FatPortion(fat, Mass.FromGrams(grams)) with { Line = "added " + fat.Id };
             WeighedBatch result = batch.Found(batch.Planned with { Fats = [.. batch.Planned.Fats, batch.State == BatchState.Mixed ? portion.AtTrace() : portion] });
-            yield return new(BatchChoiceKind.AddFat, $"Add {Text.Number(grams)} g of {fat.Name}, melted and warm.", result, grams, fat);
+            yield return new(BatchChoiceKind.AddFat, $"Add {AmountWriter.Write(Printed(batch).Up(grams))} of {fat.Name}, melted and warm.", result, grams, fat);
         }
     }
 
@@ -129,8 +129,12 @@ internal static class BatchAdvice
             return null;
         AlkaliPortion portion = solution.Weighing(Mass.FromGrams(grams)) with { Line = "added lye" };
         WeighedBatch result = batch.Found(batch.Planned with { Alkali = AlkaliPlan.Weighed([.. ((WeighedAlkali)batch.Planned.Alkali).Alkalis, portion]) });
-        return new(BatchChoiceKind.AddLye, $"Add {Text.Cut(grams)} g of cooled lye of {Text.Number(concentration * 100)} %: {Text.Cut(pure)} g of pure {(kind == AlkaliKind.SodiumHydroxide ? "sodium" : "potassium")} hydroxide dissolved in {Text.Number(grams - pure)} g of water, never solid.", result, grams);
+        Rounding printed = Printed(result);
+        return new(BatchChoiceKind.AddLye, $"Add {AmountWriter.Write(printed.Down(grams))} of cooled lye of {Text.Number(concentration * 100)} %: {AmountWriter.Write(printed.Down(pure))} of pure {(kind == AlkaliKind.SodiumHydroxide ? "sodium" : "potassium")} hydroxide dissolved in {printed.Nearest(grams - pure)} of water, never solid.", result, grams);
     }
+
+    /// <summary>Amounts to print: in the formula's own unit, alkali cut, fat up.</summary>
+    private static Rounding Printed(WeighedBatch batch) => PlanSheet.ForPrint(batch.Planned.Plan(), PlanSheet.UsualUnit(batch.Formula));
 
     /// <summary>Hydroxide for the superfat wanted with the fats and acids as they are.</summary>
     private static double? Wanted(WeighedBatch batch, in LyeBalance now) => batch.Target is { } target

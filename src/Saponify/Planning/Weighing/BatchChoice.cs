@@ -36,5 +36,5 @@ public sealed record BatchChoice
     public WeighedBatch Apply() => _result;
 
     /// <summary>The text with the superfat that comes of it.</summary>
-    public override string ToString() => Kind == BatchChoiceKind.Discard || Superfat is not { } superfat ? Text : $"{Text} Superfat then: {Internals.Text.Fixed(superfat.Percent, 1)} %.";
+    public override string ToString() => Kind == BatchChoiceKind.Discard || Superfat is not { } superfat ? Text : $"{Text} Superfat then: {PlanText.Cut(superfat.DecimalFractions)}.";
 }

@@ -66,10 +66,15 @@ public sealed record WeighedBatch
     public WeighedBatch Unweigh(string line) => this with { Weights = [.. Weights.Where(w => w.Line != line)] };
 
     /// <summary>The alkali is in.</summary>
-    public WeighedBatch WithAlkaliIn() => this with { State = BatchState.Mixed };
+    public WeighedBatch WithAlkaliIn() => In(BatchState.Mixed);
 
     /// <summary>The batch is poured.</summary>
-    public WeighedBatch WhenPoured() => this with { State = BatchState.Poured };
+    public WeighedBatch WhenPoured() => In(BatchState.Poured);
+
+    internal WeighedBatch In(BatchState state) => this with { State = state };
+
+    /// <summary>The batch with these weights, each of one of its lines.</summary>
+    internal WeighedBatch Weighing(ValueList<Weight> weights) => this with { Weights = weights };
 
     /// <summary>Every line, with what was planned and what was weighed.</summary>
     public ValueList<WeighedLine> Lines => [.. BatchLines.Of(Planned).Select(l => new WeighedLine(l.Path, l.What, l.Grams, WeightOf(l.Path.ToString())))];
@@ -129,6 +134,19 @@ public sealed record WeighedBatch
     {
         WeighedLine once = Lines.FirstOrDefault(l => l.Path.ToString() == line) ?? throw new ArgumentException($"The batch has no line \"{line}\".", nameof(line));
         return Weigh(line, Mass.FromGrams(2 * (once.WeighedGrams ?? once.PlannedGrams)));
+    }
+
+    /// <summary>The batch on the bench for people: every line, the superfat so far, what to weigh now, what can be done; invariant.</summary>
+    public override string ToString() => BatchText.Of(this, null, null);
+
+    /// <summary>The same with what to weigh now in whole steps of a scale.</summary>
+    /// <param name="scale">The scale.</param>
+    /// <param name="alkaliScale">Another scale for the alkali; null when it is weighed on <paramref name="scale"/>.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="scale"/> is null.</exception>
+    public string ToText(Scale scale, Scale? alkaliScale = null)
+    {
+        ArgumentNullException.ThrowIfNull(scale);
+        return BatchText.Of(this, scale, alkaliScale ?? scale);
     }
 
     internal Weight? WeightOf(string line)

@@ -1,0 +1,17 @@
+namespace Saponify.Analysis.Rules;
+
+/// <summary>What the circumstances exclude. One ingredient, one finding: by its origin, else by its allergen class, else by its name.</summary>
+internal static class Exclusions
+{
+    internal const string Animal = "animal";
+
+    internal static bool ExcludesAnimals(BatchSetup setup) => setup.Excluded.Any(e => Ingredient.Same(Animal, e));
+
+    internal static string? WhyNone(FormulaFacts facts) => facts.Setup.Excluded.Count == 0 ? "nothing is excluded" : null;
+
+    internal static bool ByOrigin(BatchSetup setup, Ingredient ingredient) => ingredient.IsAnimal && ExcludesAnimals(setup);
+
+    internal static bool ByAllergen(BatchSetup setup, Ingredient ingredient) => ingredient.Allergen is { } allergen && !ByOrigin(setup, ingredient) && setup.Excluded.Any(e => Ingredient.Same(allergen, e));
+
+    internal static bool ByName(BatchSetup setup, Ingredient ingredient) => !ByOrigin(setup, ingredient) && !ByAllergen(setup, ingredient) && setup.Excluded.Any(ingredient.HasName);
+}
