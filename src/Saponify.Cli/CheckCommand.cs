@@ -20,11 +20,11 @@ internal static class CheckCommand
         SetupOptions setup = new();
         Command command = new("check", "Checks formulas like a compiler checks programs: findings with place, severity, message and fixes.") { files, config, sarif, output, all };
         setup.AddTo(command);
-        command.SetAction(result => Run(result, input, result.GetValue(files)!, setup.Of(result), result.GetValue(config), result.GetValue(sarif), result.GetValue(output) == "json", result.GetValue(all)));
+        command.SetAction(result => Run(result, input, result.GetValue(files)!, f => setup.Of(result, f.Setup), result.GetValue(config), result.GetValue(sarif), result.GetValue(output) == "json", result.GetValue(all)));
         return command;
     }
 
-    private static int Run(ParseResult result, TextReader input, string[] files, BatchSetup setup, string? config, string? sarif, bool json, bool all)
+    private static int Run(ParseResult result, TextReader input, string[] files, Func<FormulaFile, BatchSetup> setup, string? config, string? sarif, bool json, bool all)
     {
         TextWriter print = result.InvocationConfiguration.Output, errors = result.InvocationConfiguration.Error;
         if (Analyzer(config, errors) is not { } analyzer || OwnTables.Pantry(result, errors) is not { } pantry)
@@ -38,7 +38,7 @@ internal static class CheckCommand
                 unreadable++;
                 continue;
             }
-            AnalysisReport report = analyzer.Analyze(file, setup);
+            AnalysisReport report = analyzer.Analyze(file, setup(file));
             reports.Add((report, path == "-" ? null : path));
             if (json)
                 print.Write(Encoding.UTF8.GetString(ReportJson.Write(report)));

@@ -18,10 +18,10 @@ internal static class FixCommand
         SetupOptions setup = new();
         Command command = new("fix", "Applies the fixes that the rules offer, one after the other; shows the change, and writes it only with --write.") { files, write, product, rules, config };
         setup.AddTo(command);
-        command.SetAction(result => Run(result, input, setup.Of(result)));
+        command.SetAction(result => Run(result, input));
         return command;
 
-        int Run(ParseResult result, TextReader reader, BatchSetup circumstances)
+        int Run(ParseResult result, TextReader reader)
         {
             TextWriter errors = result.InvocationConfiguration.Error;
             string[] only = result.GetValue(rules) ?? [];
@@ -39,7 +39,7 @@ internal static class FixCommand
             return exit;
 
             int Fix(string path, Func<Diagnostic, Fix?> choose) => FormulaInput.Read(path, pantry, reader, errors) is { } file
-                ? FixCommand.Fix(path, file, analyzer, circumstances, choose, result.GetValue(write), result.InvocationConfiguration.Output, errors)
+                ? FixCommand.Fix(path, file, analyzer, setup.Of(result, file.Setup), choose, result.GetValue(write), result.InvocationConfiguration.Output, errors)
                 : ExitCode.Unreadable;
         }
     }

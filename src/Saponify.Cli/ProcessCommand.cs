@@ -53,11 +53,13 @@ internal static class ProcessCommand
     private static int Run(ParseResult result, TextReader input, string[] files, ProcessSetup setup)
     {
         TextWriter print = result.InvocationConfiguration.Output, errors = result.InvocationConfiguration.Error;
+        if (OwnTables.Pantry(result, errors) is not { } pantry)
+            return ExitCode.Unreadable;
         int exit = ExitCode.Fine;
         bool first = true;
         foreach (string path in files)
         {
-            if (FormulaInput.Read(path, Pantry.Reference, input, errors)?.Formula is not { } formula)
+            if (FormulaInput.Read(path, pantry, input, errors)?.Formula is not { } formula)
             {
                 exit = ExitCode.Unreadable;
                 continue;

@@ -28,14 +28,15 @@ internal sealed class SetupOptions
         command.Add(_today);
     }
 
-    internal BatchSetup Of(ParseResult result) => new()
+    /// <summary>The circumstances of a file, where no option says otherwise.</summary>
+    internal BatchSetup Of(ParseResult result, BatchSetup file) => file with
     {
-        Scale = result.GetValue(_scale),
-        AlkaliScale = result.GetValue(_alkaliScale),
-        Form = result.GetValue(_form) switch { "bar" => ProductForm.Bar, "soft" => ProductForm.Soft, _ => null },
-        Excluded = (result.GetValue(_exclude) ?? []).ToValueList(),
-        Markets = (result.GetValue(_market) ?? []).ToValueList(),
-        Today = result.GetValue(_today),
+        Scale = result.GetValue(_scale) ?? file.Scale,
+        AlkaliScale = result.GetValue(_alkaliScale) ?? (result.GetValue(_scale) is null ? file.AlkaliScale : null),
+        Form = result.GetValue(_form) switch { "bar" => ProductForm.Bar, "soft" => ProductForm.Soft, _ => file.Form },
+        Excluded = result.GetValue(_exclude) is { Length: > 0 } excluded ? excluded.ToValueList() : file.Excluded,
+        Markets = result.GetValue(_market) is { Length: > 0 } markets ? markets.ToValueList() : file.Markets,
+        Today = result.GetValue(_today) ?? file.Today,
     };
 
     internal static Scale? ParseScale(ArgumentResult result)

@@ -6,7 +6,7 @@ public static class AnalyzerExtensions
     /// <summary>Analyzes the formula of a file.</summary>
     /// <param name="analyzer">The analyzer.</param>
     /// <param name="file">A file that was read without problems.</param>
-    /// <param name="setup">The circumstances; nothing known when left out.</param>
+    /// <param name="setup">The circumstances; those of the file when left out.</param>
     /// <param name="cancellation">Asks for an end.</param>
     /// <exception cref="ArgumentNullException">A null argument.</exception>
     /// <exception cref="ArgumentException">The file has problems and no formula.</exception>
@@ -16,7 +16,7 @@ public static class AnalyzerExtensions
         ArgumentNullException.ThrowIfNull(analyzer);
         ArgumentNullException.ThrowIfNull(file);
         Formula formula = file.Formula ?? throw new ArgumentException("The file has problems: there is no formula to analyze.", nameof(file));
-        return analyzer.Analyze(formula, setup, path => Nearest(file, path), cancellation);
+        return analyzer.Analyze(formula, setup ?? file.Setup, path => Nearest(file, path), cancellation);
     }
 
     /// <summary>The place itself, or the nearest above it that the file writes.</summary>

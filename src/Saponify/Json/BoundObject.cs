@@ -109,6 +109,30 @@ internal sealed class BoundObject(ShapeReader reader, JsonPiece piece, Shape sha
         return items;
     }
 
+    /// <summary>The texts of a list; null when it is missing or one of them is wrong.</summary>
+    internal ValueList<string>? Texts(Member member)
+    {
+        if (At(member) is not { } value)
+            return null;
+        if (value.Kind != JsonTokenType.StartArray)
+        {
+            reader.WrongType(value, member);
+            return null;
+        }
+        bool sound = true;
+        foreach (JsonPiece item in value.Items)
+        {
+            if (item.Kind == JsonTokenType.String && !string.IsNullOrWhiteSpace(item.Text))
+                continue;
+            sound = false;
+            if (item.Kind == JsonTokenType.String)
+                reader.Report(ProblemIds.WrongAmount, item, $"a text of \"{member.Name}\" is blank", member.Wanted);
+            else
+                reader.Report(ProblemIds.WrongType, item, $"\"{member.Name}\" holds {item.KindName}", member.Wanted);
+        }
+        return sound ? [.. value.Items.Select(i => i.Text)] : null;
+    }
+
     private string? StringOf(Member member)
     {
         if (At(member) is not { } value)

@@ -11,6 +11,9 @@ internal sealed class FormulaBinder(ShapeReader reader, Pantry pantry)
 
     private string? _data;
 
+    /// <summary>The circumstances in the file; nothing known when it has none.</summary>
+    internal BatchSetup Setup { get; private set; } = BatchSetup.Unknown;
+
     internal Formula? Bind(JsonPiece root)
     {
         if (reader.Read(root, S.Formula) is not { } file)
@@ -29,12 +32,27 @@ internal sealed class FormulaBinder(ShapeReader reader, Pantry pantry)
         AlkaliPlan? alkali = file.Object(S.AlkaliMember) is { } plan ? new AlkaliBinder(reader).Bind(plan) : null;
         LiquidPlan? liquids = file.Object(S.LiquidsMember) is { } liquid ? Liquids(liquid) : null;
         List<AdditivePortion> additives = Lines(file, S.Additives, Additive);
-        if (file.Object(S.Setup) is not null)
-            file.Notice(ProblemIds.Kept, S.Setup, "\"setup\" is kept in the file; this version does not use it");
+        if (file.Object(S.Setup) is { } setup)
+            Setup = Circumstances(setup);
         List<Suppression> suppressions = [.. file.List(S.Suppressions).OfType<BoundObject>().Select(SuppressionBinder.Bind).OfType<Suppression>()];
         return reader.Problems.Count > 0 || name is null || alkali is null || liquids is null
             ? null
             : new Formula(name) { Fats = fats.ToValueList(), Alkali = alkali, Liquids = liquids, Additives = additives.ToValueList(), Suppressions = suppressions.ToValueList() };
+    }
+
+    private static BatchSetup Circumstances(BoundObject setup) => new()
+    {
+        Scale = setup.Object(S.SetupScale) is { } scale ? Scale(scale) : null,
+        AlkaliScale = setup.Object(S.SetupAlkaliScale) is { } alkaliScale ? Scale(alkaliScale) : null,
+        Form = setup.Choice(S.SetupForm) switch { "bar" => ProductForm.Bar, "soft" => ProductForm.Soft, _ => null },
+        Excluded = setup.Texts(S.SetupExcluded) ?? default,
+        Markets = setup.Texts(S.SetupMarkets) ?? default,
+    };
+
+    private static Scale? Scale(BoundObject scale)
+    {
+        (Mass? step, Mass? least, Mass? most, Ratio? accuracy, bool? tared) = (scale.Mass(S.ScaleStep), scale.Mass(S.ScaleMinimum), scale.Mass(S.ScaleCapacity), scale.Percent(S.ScaleAccuracy), scale.Flag(S.ScaleTared));
+        return step is { } of ? new(of) { MinimumLoad = least, Capacity = most, Accuracy = accuracy, IsTared = tared ?? true } : null;
     }
 
     /// <summary>The lines of a list, as far as they can be made.</summary>

@@ -12,7 +12,7 @@ namespace Saponify;
 /// Ids of problems: SFY1001 syntax, 1002 unknown member, 1003 duplicate member, 1004 missing member, 1005 wrong type, 1006 no amount of
 /// the kind wanted, 1007 out of range, 1008 unknown material, 1009 unknown word, 1010 members that exclude each other, 1011 shares that
 /// don't add up, 1012 another format, 1013 id of a line, 1014 too large or too many, 1017 no density. Ids of notices: 1015 other
-/// saponification value than the tables, 1016 volume converted, 1018 other tables, 1019 kept and not used.
+/// saponification value than the tables, 1016 volume converted, 1018 other tables.
 /// </remarks>
 public sealed class FormulaFile
 {
@@ -36,6 +36,9 @@ public sealed class FormulaFile
     /// <summary>The formula; null when the file has problems: a file is never half-understood.</summary>
     public Formula? Formula { get; }
 
+    /// <summary>The circumstances that the file states, such as the scale; nothing known when it states none or has problems.</summary>
+    public BatchSetup Setup { get; private init; } = BatchSetup.Unknown;
+
     /// <summary>What is wrong, in the order of the file: all faults of meaning, or the first of syntax. Empty when there is a formula.</summary>
     public ValueList<Problem> Problems { get; }
 
@@ -53,8 +56,9 @@ public sealed class FormulaFile
         if (JsonPiece.Open(copy, utf8.Length, out Problem? fault) is not { } root)
             return new(copy, null, pantry, null, [fault!], default);
         ShapeReader reader = new(copy);
-        Formula? formula = new FormulaBinder(reader, pantry).Bind(root);
-        return new(copy, root, pantry, formula, reader.Problems.ToProblems(), reader.Notices.ToProblems());
+        FormulaBinder binder = new(reader, pantry);
+        Formula? formula = binder.Bind(root);
+        return new(copy, root, pantry, formula, reader.Problems.ToProblems(), reader.Notices.ToProblems()) { Setup = formula is null ? BatchSetup.Unknown : binder.Setup };
     }
 
     /// <summary>Reads a formula file from text.</summary>

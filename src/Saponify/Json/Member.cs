@@ -44,6 +44,7 @@ internal sealed record Member(string Name, MemberKind Kind, string Description)
         MemberKind.Flag => "write true or false",
         MemberKind.Object => "write an object { ... }",
         MemberKind.List => "write a list [ ... ]",
+        MemberKind.Texts => "write a list of texts such as [\"...\"]",
         MemberKind.Choice => "write one of: " + string.Join(", ", Choices.Select(c => $"\"{c}\"")),
         _ => "write a text",
     };

@@ -47,4 +47,7 @@ internal enum MemberKind : byte
 
     /// <summary>A list of objects of a shape.</summary>
     List,
+
+    /// <summary>A list of texts that are not blank.</summary>
+    Texts,
 }

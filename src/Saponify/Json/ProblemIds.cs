@@ -21,5 +21,4 @@ internal static class ProblemIds
     internal const string Converted = "SFY1016";
     internal const string NoDensity = "SFY1017";
     internal const string OtherTables = "SFY1018";
-    internal const string Kept = "SFY1019";
 }

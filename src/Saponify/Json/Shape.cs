@@ -9,9 +9,6 @@ internal sealed record Shape(string Name, string Description, Member[] Members)
     /// <summary>Members that are read in the light of each other: when one changes, an edit looks at all of them.</summary>
     internal Member[][] Together { get; init; } = [];
 
-    /// <summary>True when any member may stand in it: kept, not understood.</summary>
-    internal bool IsOpen { get; init; }
-
     internal int IndexOf(Member member)
     {
         for (int i = 0; i < Members.Length; i++)

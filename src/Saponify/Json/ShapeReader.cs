@@ -64,7 +64,7 @@ internal sealed class ShapeReader(byte[] utf8)
                 found[index] = item;
             else if (index >= 0 || (unknown ??= new(StringComparer.Ordinal)).Add(item.Name!) is false)
                 AtName(ProblemIds.DuplicateMember, item, $"\"{Short(item.Name!)}\" stands twice", "keep one of them");
-            else if (!shape.IsOpen && !Problems.IsFull)
+            else if (!Problems.IsFull)
                 Unknown(item, shape, ref misspelt);
         }
         BoundObject read = new(this, piece, shape, found, misspelt);

@@ -92,21 +92,22 @@ public class RuleLaws
     [Fact]
     public void SoundFormulas_GiveNoErrorAndFewWarnings()
     {
-        int warnings = 0, formulas = 0;
+        int warnings = 0, remarks = 0, formulas = 0;
         SortedDictionary<string, int> byRule = new(StringComparer.Ordinal);
         foreach (Formula formula in Any.GoodFormulas.Sample(2000, LawAttribute.Seed, 20))
         {
             AnalysisReport report = FormulaAnalyzer.Default.Analyze(formula);
             Assert.DoesNotContain(report.Diagnostics, d => d.Severity == Severity.Error);
-            foreach (Diagnostic diagnostic in report.Diagnostics.Where(d => d.Severity == Severity.Warning))
+            foreach (Diagnostic diagnostic in report.Diagnostics)
             {
-                warnings++;
+                _ = diagnostic.Severity == Severity.Warning ? warnings++ : remarks++;
                 byRule[diagnostic.Id] = byRule.GetValueOrDefault(diagnostic.Id) + 1;
             }
             formulas++;
         }
-        TestContext.Current.TestOutputHelper!.WriteLine(FormattableString.Invariant($"{warnings / (double)formulas:F3} warnings a formula: {string.Join(", ", byRule.Select(r => $"{r.Key} {r.Value}"))}"));
-        Assert.InRange(warnings / (double)formulas, 0, 0.25);
+        TestContext.Current.TestOutputHelper!.WriteLine(FormattableString.Invariant($"{warnings / (double)formulas:F3} warnings and {remarks / (double)formulas:F3} remarks a formula: {string.Join(", ", byRule.Select(r => $"{r.Key} {r.Value}"))}"));
+        Assert.InRange(warnings / (double)formulas, 0, 0.05);
+        Assert.InRange(remarks / (double)formulas, 0, 0.5);
     }
 
     /// <summary>The one fix that changes every mass.</summary>

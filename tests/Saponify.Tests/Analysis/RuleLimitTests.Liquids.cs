@@ -161,9 +161,9 @@ public partial class RuleLimitTests
     {
         Formula With(double grams) => s_plain with { Liquids = s_plain.Liquids.HoldingBack(Held("coconut-milk-raw", grams)) };
         double Share(double grams) => With(grams).Plan().LyeUptake.Single(u => u.Taker == LyeTaker.FatInOther).Hydroxide.Moles / With(grams).Balance().FatDemand.Moles;
-        double limit = Enumerable.Range(0, 40).Aggregate((Low: 0.0, High: 200.0), (b, _) => Share((b.Low + b.High) / 2) < 0.03 ? ((b.Low + b.High) / 2, b.High) : (b.Low, (b.Low + b.High) / 2)).Low;
-        Assert.InRange(limit, 60, 90);
-        Limit("SFY3013", With, limit - 0.5, limit + 0.5, "highest", 4);
+        Assert.InRange(Share(74), 0.0295, 0.03);
+        Assert.InRange(Share(75), 0.03, 0.0305);
+        Limit("SFY3013", With, 74, 75, "highest", 4);
         Liquid label = new("own", "Own", s_pantry.Liquid("coconut-milk-raw").Contents);
         Assert.False(Speaks("SFY3013", s_plain with { Liquids = s_plain.Liquids.HoldingBack(label.Weighing(Mass.FromGrams(200))) }));
     }

@@ -45,7 +45,7 @@ public class FormulaFileTests
         { "\"31 %\"", "\"31 %\", \"lyeLiquid\": { \"liquid\": \"heavy-cream\", \"label\": { \"fat\": \"30 %\" } }", "SFY1004", "/liquids/lyeLiquid/label/source" },
         { "\"98 %\"", "\"98 %\", \"certificate\": \" \"", "SFY1006", "/alkali/alkalis/0/certificate" },
         { "\"name\": \"Test\"", "\"name\": \"Test\", \"setup\": 5", "SFY1005", "/setup" },
-        { "\"name\": \"Test\"", "\"name\": \"Test\", \"setup\": { \"a\": 1, \"a\": 2 }", "SFY1003", "/setup/a" },
+        { "\"name\": \"Test\"", "\"name\": \"Test\", \"setup\": { \"form\": \"bar\", \"form\": \"bar\" }", "SFY1003", "/setup/form" },
         { "\"420 g\"", "420", "SFY1005", "/fats/0/mass" },
         { "olive-oil", "olive-oli", "SFY1008", "/fats/0/fat" },
         { "\"mass\"", "\"mas\"", "SFY1002", "/fats/0/mas" },
@@ -188,13 +188,41 @@ public class FormulaFileTests
     }
 
     [Fact]
-    public void Read_ASetup_KeepsItAndSaysThatItIsNotUsed()
+    public void Read_ASetup_GivesTheCircumstances_AndAnEditKeepsIt()
     {
-        string json = Whole.Replace("\"name\": \"Test\"", "\"name\": \"Test\", \"setup\": { \"scale\": { \"step\": \"1 g\" }, \"market\": [\"EU\"] }", StringComparison.Ordinal);
+        string json = Whole.Replace("\"name\": \"Test\"", """
+            "name": "Test", "setup": { "scale": { "step": "5 g", "capacity": "5 kg", "accuracy": "0.1 %", "tared": false }, "alkaliScale": { "step": "0.1 g", "minimumLoad": "1 g" },
+            "form": "bar", "excluded": ["milk", "palm-oil"], "markets": ["EU"] }
+            """, StringComparison.Ordinal);
         FormulaFile file = FormulaFile.Read(json, Pantry.Reference);
-        Assert.Equal("SFY1019", Assert.Single(file.Notices).Id);
+        Assert.Empty(file.Notices);
+        Assert.Equal(new BatchSetup
+        {
+            Scale = new Scale(Mass.FromGrams(5)) { Capacity = Mass.FromKilograms(5), Accuracy = Ratio.FromPercent(0.1), IsTared = false },
+            AlkaliScale = new Scale(Mass.FromGrams(0.1)) { MinimumLoad = Mass.FromGrams(1) },
+            Form = ProductForm.Bar,
+            Excluded = ["milk", "palm-oil"],
+            Markets = ["EU"],
+        }, file.Setup);
         string edited = Encoding.UTF8.GetString(file.Edit(file.Formula! with { Name = "Other" }));
         Assert.Equal(json.Replace("Test", "Other", StringComparison.Ordinal), edited);
+        Assert.Equal(BatchSetup.Unknown, FormulaFile.Read(Whole, Pantry.Reference).Setup);
+    }
+
+    [Theory]
+    [InlineData("""{ "scales": { "step": "1 g" } }""", "SFY1002", "/setup/scales")]
+    [InlineData("""{ "scale": { } }""", "SFY1004", "/setup/scale/step")]
+    [InlineData("""{ "scale": { "step": "0 g" } }""", "SFY1007", "/setup/scale/step")]
+    [InlineData("""{ "form": "stick" }""", "SFY1009", "/setup/form")]
+    [InlineData("""{ "excluded": "milk" }""", "SFY1005", "/setup/excluded")]
+    [InlineData("""{ "excluded": ["milk", 3] }""", "SFY1005", "/setup/excluded/1")]
+    [InlineData("""{ "markets": [" "] }""", "SFY1006", "/setup/markets/0")]
+    public void Read_AFaultInASetup_IsToldAtItsPlace(string setup, string id, string pointer)
+    {
+        FormulaFile file = FormulaFile.Read(Whole.Replace("\"name\": \"Test\"", $"\"name\": \"Test\", \"setup\": {setup}", StringComparison.Ordinal), Pantry.Reference);
+        Problem problem = Assert.Single(file.Problems);
+        Assert.Equal((id, pointer), (problem.Id, problem.Pointer));
+        Assert.Equal(BatchSetup.Unknown, file.Setup);
     }
 
     [Fact]

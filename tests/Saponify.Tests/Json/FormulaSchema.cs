@@ -41,8 +41,7 @@ internal static class FormulaSchema
             schema["properties"] = new JsonObject(members.Select(m => KeyValuePair.Create(m.Name, (JsonNode?)OfMember(m))));
         if (Array.Exists(members, m => m.Required))
             schema["required"] = Names(members.Where(m => m.Required));
-        if (!shape.IsOpen)
-            schema["additionalProperties"] = false;
+        schema["additionalProperties"] = false;
         JsonArray rules = [.. shape.OneOf.Select(OfAlternatives), .. Across(shape)];
         if (rules.Count > 0)
             schema["allOf"] = rules;
@@ -55,6 +54,7 @@ internal static class FormulaSchema
         {
             MemberKind.Object => new() { ["$ref"] = "#/$defs/" + member.Shape!.Name },
             MemberKind.List => new() { ["type"] = "array", ["items"] = new JsonObject { ["$ref"] = "#/$defs/" + member.Shape!.Name } },
+            MemberKind.Texts => new() { ["type"] = "array", ["items"] = new JsonObject { ["type"] = "string", ["pattern"] = @"\S" } },
             MemberKind.Flag => new() { ["type"] = "boolean" },
             MemberKind.Choice => new() { ["enum"] = new JsonArray([.. member.Choices.Select(c => (JsonNode)c)]) },
             _ => new() { ["type"] = "string" },

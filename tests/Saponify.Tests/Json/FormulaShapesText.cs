@@ -13,7 +13,7 @@ internal static class FormulaShapesText
     internal static string Members()
     {
         StringBuilder text = new();
-        foreach (Shape shape in AllShapes.Where(s => !s.IsOpen))
+        foreach (Shape shape in AllShapes)
         {
             text.Append(CultureInfo.InvariantCulture, $"\n### {Title(shape)}\n\n{shape.Description}{Rules(shape)}\n\n| member | needed | holds | meaning |\n|---|---|---|---|\n");
             foreach (Member member in shape.Members.Where(m => m.Refusal is null))
@@ -58,6 +58,7 @@ internal static class FormulaShapesText
         MemberKind.Date => "date, `2026-11-25`",
         MemberKind.Object => "object",
         MemberKind.List => "list",
+        MemberKind.Texts => "list of texts",
         MemberKind.Purity => "purity: `98 %`, `97 to 100 %`, `at least 85 %`",
         MemberKind.Saponification => "`192.4 mg KOH/g` or `0.1372 g NaOH/g`" + Range(member),
         MemberKind.Parts => "parts, `2.2 : 1`" + Range(member),

@@ -34,7 +34,10 @@ public class OneFaultTests
             { "line": "salt", "additive": "sucrose", "mass": "12 g" },
             { "line": "scent", "additive": "glycerin", "amount": "unknown" }
           ],
-          "setup": { "scale": { "step": "1 g" } },
+          "setup": {
+            "scale": { "step": "1 g", "minimumLoad": "5 g", "capacity": "5 kg", "accuracy": "0.1 %", "tared": true }, "alkaliScale": { "step": "0.1 g" },
+            "form": "bar", "excluded": [ "tree-nut" ], "markets": [ "EU" ]
+          },
           "suppressions": [ { "rule": "SFY2015", "path": "additives[clay]", "reason": "tried last year", "author": "the maker", "until": "2027-01-31" } ]
         }
         """,

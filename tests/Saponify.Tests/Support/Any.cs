@@ -176,11 +176,13 @@ public static class Any
         from strength in Between(27, 33)
         from milk in Gen.Elements(Liquid.Water, Pantry.Reference.Liquid("milk-cow-whole"), Pantry.Reference.Liquid("milk-goat"), Pantry.Reference.Liquid("heavy-cream"))
         from held in Gen.Choose(0, 60)
+        from additive in Gen.Elements(("", 0.0), ("sodium-lactate-60", 2), ("kaolin", 1.5), ("mica", 0.5), ("oatmeal-ground", 1), ("essential-oil", 2), ("sodium-chloride", 1), ("sucrose", 1))
         let liquids = LiquidPlan.LyeConcentration(Ratio.FromPercent(Math.Round(strength, 1)))
         select new Formula("Good practice")
         {
             Fats = [Pantry.Reference.Fat(soft).Weighing(Mass.FromGrams(softGrams)), Pantry.Reference.Fat(hard).Weighing(Mass.FromGrams(hardGrams)), Pantry.Reference.Fat(third).Weighing(Mass.FromGrams(thirdGrams))],
             Alkali = AlkaliPlan.ForSuperfat(Ratio.FromPercent(Math.Round(superfat, 1)), Alkali.SodiumHydroxide(Ratio.FromPercent(98.5))).OfListedFats(),
+            Additives = additive.Item1.Length == 0 ? [] : [Pantry.Reference.Additive(additive.Item1).ShareOfFats(Ratio.FromPercent(additive.Item2))],
             Liquids = held > 5 && milk.Id != "water" ? liquids.HoldingBack(milk.Weighing(Mass.FromGrams(held)).At(Temperature.FromDegreesCelsius(5))) : liquids,
         };
 

@@ -11,8 +11,8 @@ internal sealed class KeepAcidsWithinTheAlkali() : FormulaRule(new("SFY2020", "K
     public override void Analyze(in RuleContext context)
     {
         LyeBalance balance = context.Facts.Balance;
+        // no fix: more alkali for an amount of acid that may be a slip would be the dangerous way out
         if (balance.AcidHydroxide > balance.Hydroxide * (1 + 1e-12))
-            context.Report("Exceeds", FormulaPath.Alkali, [Arg.Of("acid", context.Facts.Plan.GramsAsAlkali(balance.AcidHydroxide), "g"), Arg.Of("alkali", balance.AlkaliAsWeighed)],
-                balance.OfAllFat is null ? [] : LyeFixes.Superfat(context.Formula, "KeepAcidsWithinTheAlkali.Usual", LyeFixes.UsualSuperfat));
+            context.Report("Exceeds", FormulaPath.Alkali, [Arg.Of("acid", context.Facts.Plan.GramsAsAlkali(balance.AcidHydroxide), "g"), Arg.Of("alkali", balance.AlkaliAsWeighed)]);
     }
 }
