@@ -1,3 +1,4 @@
+using Microsoft.DotNet.Interactive.Formatting;
 using Saponify.Internals;
 using UnitsNet;
 
@@ -8,7 +9,8 @@ namespace Saponify;
 /// score of the whole. Made by <c>formula.Scores()</c>, <c>plan.Scores()</c> or <c>blend.Scores(...)</c>, which never throw on a formula:
 /// a bar that can't be scored says why. Immutable, thread-safe.
 /// </summary>
-public sealed class BarScores
+[TypeFormatterSource(typeof(NotebookFormatters), PreferredMimeTypes = [NotebookFormatters.Html])]
+public sealed class BarScores : IShownAsHtml
 {
     /// <summary>Share of acids that may be unknown.</summary>
     private const double MostUnknown = 0.05;
@@ -139,4 +141,7 @@ public sealed class BarScores
 
     /// <summary>The scores as text for people, by group, with what each fat brings; invariant.</summary>
     public override string ToString() => ScoresText.Of(this);
+
+    /// <summary>The same as a fragment of HTML with a picture in SVG, without script, every text escaped; notebooks show it by themselves.</summary>
+    public string ToHtml() => ScoresHtml.Of(this);
 }

@@ -32,6 +32,13 @@ public class HtmlTests
     [Fact]
     public void Report_IsTheApprovedOne() => Golden.Matches(FormulaAnalyzer.Default.Analyze(Faulty, new() { Scale = s_scale }).ToHtml(), "html", "report.html");
 
+    [Fact]
+    public void Scores_AreTheApprovedOnes() => Golden.Matches(Example("market-day-bar").Scores().ToHtml(), "html", "scores.html");
+
+    [Fact]
+    public void BarThatCantBeScored_SaysWhy() =>
+        Assert.Contains("<strong>Not scored: ", Faulty.Scores().ToHtml(), StringComparison.Ordinal);
+
     /// <summary>Text and HTML are written by the same code; the HTML loses nothing of it and stays well formed.</summary>
     [Law]
     public Property Plan_HasEveryLineOfTheText() => Prop.ForAll(Any.Formulas.Arbitrary(), formula =>
@@ -45,7 +52,7 @@ public class HtmlTests
     public void HostileText_StaysText()
     {
         Formula formula = Faulty;
-        foreach (string html in (string[])[formula.Plan().ToHtml(), formula.Plan().OnScale(s_scale).ToHtml(), formula.Plan().Margin(new Scale(Mass.FromGrams(50)))!.ToHtml(), FormulaAnalyzer.Default.Analyze(formula).ToHtml()])
+        foreach (string html in (string[])[formula.Plan().ToHtml(), formula.Plan().OnScale(s_scale).ToHtml(), formula.Plan().Margin(new Scale(Mass.FromGrams(50)))!.ToHtml(), FormulaAnalyzer.Default.Analyze(formula).ToHtml(), formula.Scores().ToHtml()])
         {
             XElement fragment = XElement.Parse(html);
             Assert.Empty(fragment.Descendants("script"));
@@ -57,7 +64,7 @@ public class HtmlTests
     public void EveryCulture_GivesTheSame()
     {
         BatchPlan plan = Example("oat-and-cream").Plan();
-        string All() => plan.ToHtml() + plan.OnScale(s_scale).ToHtml() + plan.Margin(s_scale)!.ToHtml() + FormulaAnalyzer.Default.Analyze(plan.Formula).ToHtml();
+        string All() => plan.ToHtml() + plan.OnScale(s_scale).ToHtml() + plan.Margin(s_scale)!.ToHtml() + FormulaAnalyzer.Default.Analyze(plan.Formula).ToHtml() + plan.Scores().ToHtml();
         string expected = All();
         Assert.All(InCulture.Names, culture => Assert.Equal(expected, InCulture.Run(culture, All)));
     }
@@ -72,6 +79,7 @@ public class HtmlTests
     [InlineData(typeof(ScalePlan))]
     [InlineData(typeof(Margin))]
     [InlineData(typeof(AnalysisReport))]
+    [InlineData(typeof(BarScores))]
     public void Kernel_FindsTheFormatterByNames(Type type)
     {
         object attribute = type.GetCustomAttributes(false).Single(a => a.GetType().FullName == "Microsoft.DotNet.Interactive.Formatting.TypeFormatterSourceAttribute");
@@ -80,7 +88,7 @@ public class HtmlTests
         object formatter = Assert.Single((IEnumerable<object>)Call(source, "CreateTypeFormatters")!);
         Assert.Equal("text/html", Get(formatter, "MimeType"));
         BatchPlan plan = Example("market-day-bar").Plan();
-        object[] results = [plan, plan.OnScale(s_scale), plan.Margin(s_scale)!, FormulaAnalyzer.Default.Analyze(plan.Formula)];
+        object[] results = [plan, plan.OnScale(s_scale), plan.Margin(s_scale)!, FormulaAnalyzer.Default.Analyze(plan.Formula), plan.Scores()];
         using StringWriter writer = new();
         Assert.Equal(true, Call(formatter, "Format", results.Single(type.IsInstanceOfType), writer));
         Assert.StartsWith("<div class=\"saponify\">", writer.ToString(), StringComparison.Ordinal);
