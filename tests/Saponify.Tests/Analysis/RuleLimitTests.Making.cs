@@ -43,7 +43,7 @@ public partial class RuleLimitTests
     public void SFY3103_CoolLye_OrFrozenMilk_StaysBelowTheLimit()
     {
         Assert.Empty(Find("SFY3103", s_milky, Heat(15, lye: 30)));
-        Assert.Contains("cool the lye to 31 °C or put", Assert.Single(Find("SFY3103", s_milky, Heat(15, lye: 40))).ToMessage(), StringComparison.Ordinal);
+        Assert.Contains("cool the lye to 31 °C", Assert.Single(Find("SFY3103", s_milky, Heat(15, lye: 40))).ToMessage(), StringComparison.Ordinal);
         Assert.True(Fixed("SFY3103", s_milky, Heat(15, lye: 40)).Liquids.HeldBack[0].IsFrozen);
         Formula frozen = s_plain with { Liquids = s_plain.Liquids.DissolvingInFrozen(s_pantry.Liquid("milk-cow-whole"), C(-18)) };
         Assert.Equal("InTheJug", Assert.Single(Find("SFY3103", frozen, new() { Process = new() { Room = C(20), MilkLimit = C(10) } })).Template.Name);
