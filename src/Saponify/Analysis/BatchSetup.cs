@@ -1,7 +1,10 @@
+using Saponify.Internals;
+using UnitsNet;
+
 namespace Saponify;
 
 /// <summary>
-/// The circumstances of a batch, which are not the formula: scale, date, product, exclusions. What is not given makes the rules that need it
+/// The circumstances of a batch, which are not the formula: scale, date, product, exclusions, temperatures and vessel, mould and cut. What is not given makes the rules that need it
 /// "not applicable". Immutable; equality by content.
 /// </summary>
 public sealed record BatchSetup
@@ -29,4 +32,41 @@ public sealed record BatchSetup
 
     /// <summary>Market areas that the soap is sold in, for example <c>EU</c>; empty when not said.</summary>
     public ValueList<string> Markets { get; init; }
+
+    /// <summary>How warm things are and what the lye is made in; null when not said.</summary>
+    public ProcessSetup? Process { get; init; }
+
+    /// <summary>The mould; null when not said.</summary>
+    public Mould? Mould { get; init; }
+
+    /// <summary>How many of these moulds there are, from 1 to 10,000; 1 unless said.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside that range.</exception>
+    public int Moulds { get; init => field = (int)Guard.InRange(value, 1, 10_000, "The number of moulds", "", nameof(value)); } = 1;
+
+    /// <summary>How the block is cut; null when not said, or for a mould of cavities.</summary>
+    public CuttingPlan? Cut { get; init; }
+
+    /// <summary>The temperature at the pour, from 0 to 100 degrees Celsius; null when not said.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside that range, or not a number.</exception>
+    public Temperature? Pour
+    {
+        get;
+        init
+        {
+            if (value is { } pour)
+                Stored.Celsius(pour, 0, 100, "The temperature at the pour");
+            field = value;
+        }
+    }
+
+    /// <summary>True when the mould is wrapped or stands warm.</summary>
+    public bool IsInsulated { get; init; }
+
+    /// <summary>Share of the batch that stays in pot and bowls, from 0 to 50 %; nothing unless said.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside that range, or not a number.</exception>
+    public Ratio LeftInPot { get; init => field = Stored.ToRatio(Stored.Fraction(value, 0, 0.5, "What stays in the pot")); }
+
+    /// <summary>Bars for sale that are wanted, from 1 to 1,000,000; null when not said.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside that range.</exception>
+    public int? WantedBars { get; init => field = value is { } bars ? (int)Guard.InRange(bars, 1, 1_000_000, "The number of bars", "", nameof(value)) : null; }
 }

@@ -9,6 +9,9 @@ public sealed class FormulaFacts
     private Margin? _margin;
     private bool _marginKnown;
     private double? _sugar;
+    private ProcessPlan? _process;
+    private BarScores? _scores;
+    private MouldFill? _fill;
 
     internal FormulaFacts(Formula formula, BatchSetup setup)
     {
@@ -39,6 +42,15 @@ public sealed class FormulaFacts
             return _margin;
         }
     }
+
+    /// <summary>How warm it gets, step by step; null when no temperatures are given.</summary>
+    public ProcessPlan? Process => _process ??= Setup.Process is { } setup ? Plan.Process(setup) : null;
+
+    /// <summary>What bar its fatty acids make.</summary>
+    public BarScores Scores => _scores ??= Plan.Scores();
+
+    /// <summary>How it fits one mould; null without a mould, or when its density can't be told.</summary>
+    public MouldFill? Fill => _fill ??= Setup.Mould is { } mould ? Plan.Fill(mould, Setup.Pour, Setup.LeftInPot) : null;
 
     /// <summary>True when a listed fat takes up lye.</summary>
     public bool HasFat => Balance.ListedHydroxide >= LyeBalance.LeastDemand;

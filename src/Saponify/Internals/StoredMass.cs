@@ -13,11 +13,15 @@ internal readonly struct StoredMass : IEquatable<StoredMass>
 
     internal static StoredMass Of(Mass mass, string what) => new(mass, Stored.Grams(mass, what));
 
-    internal StoredMass Times(double factor, string what) => Of(Mass.From(Written.Value * factor, Written.Unit), what);
+    internal StoredMass Times(double factor, string what) => Of(Mass.From(Readable(Written.Value * factor), Written.Unit), what);
 
     public bool Equals(StoredMass other) => Grams.Equals(other.Grams);
 
     public override bool Equals(object? obj) => obj is StoredMass other && Equals(other);
 
     public override int GetHashCode() => Grams.GetHashCode();
+
+    /// <summary>At most 14 digits, so that 200 g times 0.9391 is written as 187.82 g.</summary>
+    private static double Readable(double value) =>
+        double.IsFinite(value) && value != 0 && 13 - (int)Math.Floor(Math.Log10(Math.Abs(value))) is var places and >= 0 and <= 15 ? Math.Round(value, places) : value;
 }

@@ -17,7 +17,7 @@ public class LayeringTests
         ["Formulas"] = ["Internals", "Materials"],
         ["Planning"] = ["Internals", "Materials", "Formulas"],
         ["Making"] = ["Internals", "Materials", "Formulas", "Planning", "Reference"],
-        ["Analysis"] = ["Internals", "Materials", "Formulas", "Planning"],
+        ["Analysis"] = ["Internals", "Materials", "Formulas", "Planning", "Making", "Scoring"],
         ["Reference"] = ["Internals", "Materials"],
         ["Scoring"] = ["Internals", "Materials", "Formulas", "Planning"],
         ["Json"] = ["Internals", "Materials", "Formulas", "Planning", "Analysis", "Reference"],

@@ -1,4 +1,3 @@
-using Saponify.Internals;
 using UnitsNet;
 
 namespace Saponify.Analysis.Rules;
@@ -22,10 +21,8 @@ internal sealed class UseAScaleFineEnough() : FormulaRule(new("SFY2013", "UseASc
         double limit = context.Option(Highest);
         if (plan.SuperfatPerAlkaliStep is not { } worth || worth.Percent <= limit || plan.ListedFatsFor(Ratio.FromPercent(limit)) is not { } enough)
             return;
-        double fats = Math.Ceiling(enough.Grams * 1.005), factor = fats / context.Facts.ListedGrams;
-        FixOffer[] fixes = factor <= 20
-            ? [new("UseAScaleFineEnough.Larger", $"Make a batch of {Text.Number(fats)} g of fats", FixEffect.KeepsProduct, f => f.ScaledBy(factor))]
-            : [];
+        double factor = Scaling.Up(enough.Grams * 1.005 / context.Facts.ListedGrams);
+        FixOffer[] fixes = factor <= 20 ? [Scaling.By("UseAScaleFineEnough.Larger", context.Facts, factor)] : [];
         context.Report("Coarse", FormulaPath.Alkali, [Arg.Of("step", scale.Step), Arg.Of("worth", worth), Arg.Of("enough", enough), Arg.Of("limit", limit, "%")], fixes);
     }
 }

@@ -14,6 +14,9 @@ internal sealed class KnowTheFattyAcids() : FormulaRule(new("SFY8002", "KnowTheF
 
     public override string? WhyNotApplicable(FormulaFacts facts) => facts.HasFat ? null : "no listed fat takes up lye";
 
+    /// <summary>Share of the listed fats whose acids are known in part only.</summary>
+    internal static double SharePoorlyKnown(Formula formula) => Blend.Share(formula, f => Fault(f) is null ? 0 : 1);
+
     private static string? Fault(Fat fat) => fat switch
     {
         { Class: FatClass.Wax } => null,
@@ -25,7 +28,7 @@ internal sealed class KnowTheFattyAcids() : FormulaRule(new("SFY8002", "KnowTheF
 
     public override void Analyze(in RuleContext context)
     {
-        double share = Blend.Share(context.Formula, f => Fault(f) is null ? 0 : 1) * 100, limit = context.Option(Highest);
+        double share = SharePoorlyKnown(context.Formula) * 100, limit = context.Option(Highest);
         if (share <= limit)
             return;
         string fats = Blend.Names(context.Formula.Fats.Where(p => p.Grams > 0 && Fault(p.Fat) is not null).Select(p => $"{p.Fat.Name} {Fault(p.Fat)}"));
