@@ -4,7 +4,7 @@ using UnitsNet;
 namespace Saponify;
 
 /// <summary>
-/// The circumstances of a batch, which are not the formula: scale, date, product, exclusions, temperatures and vessel, mould and cut. What is not given makes the rules that need it
+/// The circumstances of a batch, which are not the formula: scale, date, product, exclusions, temperatures and vessel, mould and cut, cure and label. What is not given makes the rules that need it
 /// "not applicable". Immutable; equality by content.
 /// </summary>
 public sealed record BatchSetup
@@ -69,4 +69,43 @@ public sealed record BatchSetup
     /// <summary>Bars for sale that are wanted, from 1 to 1,000,000; null when not said.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside that range.</exception>
     public int? WantedBars { get; init => field = value is { } bars ? (int)Guard.InRange(bars, 1, 1_000_000, "The number of bars", "", nameof(value)) : null; }
+
+    /// <summary>The day of the pour; null when not said.</summary>
+    public DateOnly? PouredOn { get; init; }
+
+    /// <summary>The first day of sale or use; null when not said.</summary>
+    public DateOnly? SoldFrom { get; init; }
+
+    /// <summary>Weighings of a curing bar; null when there are none.</summary>
+    public CureSeries? Cure { get; init; }
+
+    /// <summary>When a bar counts as ready; null when not said, there is no default.</summary>
+    public ReadyWhen? Ready { get; init; }
+
+    /// <summary>What single cured bars weigh, a sample of up to 100,000; empty when none was weighed.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">A mass is not above 0, above 1000 kg, or not a number.</exception>
+    /// <exception cref="ArgumentException">Too many bars.</exception>
+    public ValueList<Mass> CuredBars
+    {
+        get;
+        init
+        {
+            if (value.Count > 0)
+                _ = new NetQuantity([.. value]);
+            field = value;
+        }
+    }
+
+    /// <summary>The mass that the label declares for one bar, above 0 up to 1000 kg; null when not said.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside that range, or not a number.</exception>
+    public Mass? DeclaredMass
+    {
+        get;
+        init
+        {
+            if (value is { } mass)
+                Guard.InRange(Stored.ToGrams(mass), 1e-6, 1e6, "The declared mass", "g", nameof(value));
+            field = value;
+        }
+    }
 }

@@ -108,6 +108,10 @@ internal static class BuiltIn
         new KeepSweetBlocksCool(),
         new CutBarsFromTheBlock(),
         new MakeTheBarsWanted(),
+        new CheckTheWeighings(),
+        new LetTheBarsDry(),
+        new GiveTheBarsWeeks(),
+        new DeclareWhatTheBarsHold(),
         new KnowWhatRestsOnMemory(),
         new KnowTheFattyAcids(),
     ];

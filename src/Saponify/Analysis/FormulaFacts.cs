@@ -12,6 +12,7 @@ public sealed class FormulaFacts
     private ProcessPlan? _process;
     private BarScores? _scores;
     private MouldFill? _fill;
+    private CureFit? _cure;
 
     internal FormulaFacts(Formula formula, BatchSetup setup)
     {
@@ -51,6 +52,9 @@ public sealed class FormulaFacts
 
     /// <summary>How it fits one mould; null without a mould, or when its density can't be told.</summary>
     public MouldFill? Fill => _fill ??= Setup.Mould is { } mould ? Plan.Fill(mould, Setup.Pour, Setup.LeftInPot) : null;
+
+    /// <summary>What the weighings of a curing bar tell, with the mass balance of this formula; null without weighings.</summary>
+    public CureFit? Cure => _cure ??= Setup.Cure is { } series ? (series.Moisture is null && Balance.CanBeWeighed ? series with { Moisture = Plan.Moisture() } : series).Fit() : null;
 
     /// <summary>True when a listed fat takes up lye.</summary>
     public bool HasFat => Balance.ListedHydroxide >= LyeBalance.LeastDemand;

@@ -20,7 +20,7 @@ public static class Circumstances
                 "excluded" => setup with { Excluded = Texts(member.Value) },
                 "fragranceLimits" => setup with { FragranceLimits = [.. member.Value.EnumerateArray().Select(Limit)] },
                 "markets" => setup with { Markets = Texts(member.Value) },
-                "today" => setup with { Today = DateOnly.ParseExact(member.Value.GetString()!, "yyyy-MM-dd", null) },
+                "today" => setup with { Today = Day(member.Value.GetString()!) },
                 "process" => setup with { Process = Process(member.Value) },
                 "box" => setup with { Mould = Box(Lengths(member.Value)) },
                 "slab" => setup with { Mould = Slab(Lengths(member.Value)) },
@@ -29,6 +29,12 @@ public static class Circumstances
                 "cut" => setup with { Cut = Cut(Lengths(member.Value)) },
                 "pour" => setup with { Pour = Degrees(member.Value) },
                 "insulated" => setup with { IsInsulated = member.Value.GetBoolean() },
+                "pouredOn" => setup with { PouredOn = Day(member.Value.GetString()!) },
+                "soldFrom" => setup with { SoldFrom = Day(member.Value.GetString()!) },
+                "cure" => setup with { Cure = new("bar 1", [.. member.Value.EnumerateObject().Select(w => new BarWeighing(Day(w.Name), Mass(w.Value)))]) },
+                "readyWeeklyLoss" => setup with { Ready = ReadyWhen.WeeklyLossBelow(Ratio.FromPercent(member.Value.GetDouble())) },
+                "curedBars" => setup with { CuredBars = [.. member.Value.EnumerateArray().Select(b => Mass(b))] },
+                "declared" => setup with { DeclaredMass = Mass(member.Value) },
                 "wantedBars" => setup with { WantedBars = member.Value.GetInt32() },
                 _ => throw new InvalidDataException($"no circumstance is called {member.Name}"),
             };
@@ -51,13 +57,15 @@ public static class Circumstances
                 "milkLimit" => setup with { MilkLimit = Degrees(member.Value) },
                 "vessel" => setup with
                 {
-                    Vessel = new(VesselMaterial.Of(member.Value.GetProperty("material").GetString()!), Volume(member.Value.GetProperty("volume")), Lengths(member.Value.GetProperty("diameter"))[0], Scale(member.Value.GetProperty("mass")).Step),
+                    Vessel = new(VesselMaterial.Of(member.Value.GetProperty("material").GetString()!), Volume(member.Value.GetProperty("volume")), Lengths(member.Value.GetProperty("diameter"))[0], Mass(member.Value.GetProperty("mass"))),
                 },
                 _ => throw new InvalidDataException($"no temperature is called {member.Name}"),
             };
         }
         return setup;
     }
+
+    private static DateOnly Day(string text) => DateOnly.ParseExact(text, "yyyy-MM-dd", null);
 
     private static Mould Box(Length[] sizes) => Saponify.Mould.Box(sizes[0], sizes[1], sizes[2]);
 
@@ -77,8 +85,10 @@ public static class Circumstances
     private static Volume Volume(JsonElement value) =>
         AmountReader.TryVolume(value.GetString(), out Volume volume, out string? fault) ? volume : throw new InvalidDataException(fault);
 
-    private static Scale Scale(JsonElement value) =>
-        AmountReader.TryMass(value.GetString(), out Mass step, out string? fault) ? new Scale(step) : throw new InvalidDataException(fault);
+    private static Scale Scale(JsonElement value) => new(Mass(value));
+
+    private static Mass Mass(JsonElement value) =>
+        AmountReader.TryMass(value.GetString(), out Mass mass, out string? fault) ? mass : throw new InvalidDataException(fault);
 
     private static FragranceLimit Limit(JsonElement value) =>
         AmountReader.TryPercent(value.GetProperty("ofProduct").GetString(), out Ratio share, out string? fault)
