@@ -16,14 +16,14 @@ internal static class Lyes
     /// <summary>A temperature as part of a message.</summary>
     internal static string Show(double celsius) => $"{Text.Fixed(celsius, 0)} °C";
 
-    /// <summary>The jug filled with its liquid so cold that the peak stays at or below a temperature; frozen where nothing warmer does.</summary>
+    /// <summary>The jug filled with its liquid so cold that the peak stays at or below a temperature; where nothing warmer does, milk and the like frozen.</summary>
     internal static FixOffer[] Colder(string rule, FormulaFacts facts, double peak)
     {
         LyeLiquid lye = facts.Formula.Liquids.LyeLiquid;
         if (lye.IsFrozen || facts.Plan.LyeLiquid is null)
             return [];
         if (facts.Process?.Lye?.Jug.LiquidTemperatureFor(Temperature.FromDegreesCelsius(peak)) is not { } warmest)
-            return [LiquidFixes.Freeze(rule, lye.Liquid)];
+            return lye.Liquid == Liquid.Water ? [] : [LiquidFixes.Freeze(rule, lye.Liquid)];
         double celsius = Math.Floor(warmest.DegreesCelsius);
         return [new($"{rule}.Colder", $"Take {lye.Liquid.Name} of {Show(celsius)}", FixEffect.KeepsProduct, f => f with { Liquids = f.Liquids.DissolvingIn(lye.Liquid, Temperature.FromDegreesCelsius(celsius)) })];
     }

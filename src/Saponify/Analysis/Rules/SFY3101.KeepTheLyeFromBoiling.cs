@@ -8,6 +8,9 @@ internal sealed class KeepTheLyeFromBoiling() : FormulaRule(new("SFY3101", "Keep
     Sources = ["balej-1985", "olsson-1997"],
 })
 {
+    /// <summary>A strength over all water at which lye seldom boils; common practice, no source.</summary>
+    private const double Usual = 0.33;
+
     public override string? WhyNotApplicable(FormulaFacts facts) => Lyes.WhyNoHeat(facts);
 
     public override void Analyze(in RuleContext context)
@@ -17,6 +20,6 @@ internal sealed class KeepTheLyeFromBoiling() : FormulaRule(new("SFY3101", "Keep
             return;
         double boiling = lye.Properties.BoilingPoint!.Value.DegreesCelsius, error = lye.PeakError!.Value.Kelvins;
         context.Report("Boils", FormulaPath.Liquids, [Arg.Of("strength", lye.Properties.Strength), Arg.Of("peak", lye.Peak!.Value.DegreesCelsius, "°C"), Arg.Of("error", error, "K"), Arg.Of("boiling", boiling, "°C")],
-            Lyes.Colder("KeepTheLyeFromBoiling", context.Facts, boiling - error - 0.5), evidence: lye.Properties.HeatOfSolution?.Evidence);
+            [.. Lyes.Colder("KeepTheLyeFromBoiling", context.Facts, boiling - error - 0.5), .. LiquidFixes.Strength("KeepTheLyeFromBoiling", context.Formula, Usual)], evidence: lye.Properties.HeatOfSolution?.Evidence);
     }
 }

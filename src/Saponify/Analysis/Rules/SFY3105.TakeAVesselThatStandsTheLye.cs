@@ -25,7 +25,17 @@ internal sealed class TakeAVesselThatStandsTheLye() : FormulaRule(new("SFY3105",
         {
             // a short peak that a material stands for a short time is no fault
             if (Descriptor.Message(finding.Kind.ToString()) is not null)
-                context.Report(finding.Kind.ToString(), FormulaPath.Root, [Arg.Of("reason", Places.Clause(finding.ToText(TemperatureUnit.DegreeCelsius)))], evidence: finding.Evidence);
+                context.Report(finding.Kind.ToString(), FormulaPath.Root, [Arg.Of("reason", Places.Clause(finding.ToText(TemperatureUnit.DegreeCelsius)))], Fixes(context.Facts, finding), evidence: finding.Evidence);
         }
     }
+
+    /// <summary>A smaller batch for a small vessel, colder liquid for one that does not stand the heat.</summary>
+    private static FixOffer[] Fixes(FormulaFacts facts, VesselFinding finding) => finding.Kind switch
+    {
+        VesselFindingKind.TooSmall => [Scaling.By("TakeAVesselThatStandsTheLye.Scale", facts, Scaling.Down(finding.Limit / finding.Found * (1 - (facts.Setup.Process!.LeastHeadspace?.DecimalFractions ?? 0))), ", whose lye fits into the vessel")],
+        VesselFindingKind.LittleHeadspace => [Scaling.By("TakeAVesselThatStandsTheLye.Scale", facts, Scaling.Down((100 - finding.Limit) / (100 - finding.Found)), ", whose lye leaves that space")],
+        VesselFindingKind.TooHot or VesselFindingKind.Attacked => Lyes.Colder("TakeAVesselThatStandsTheLye", facts, finding.Limit - 0.5),
+        VesselFindingKind.ThermalShock => Lyes.Colder("TakeAVesselThatStandsTheLye", facts, facts.Setup.Process!.Room!.Value.DegreesCelsius + finding.Limit - 0.5),
+        _ => [],
+    };
 }
