@@ -95,13 +95,13 @@ public sealed class AnalysisReport : IShownAsHtml
     /// <summary>A table of the findings as a fragment of HTML, without script, every text escaped; notebooks show it by themselves.</summary>
     public string ToHtml() => ReportHtml.Of(this);
 
-    /// <summary>Leaves only the fixes that work.</summary>
+    /// <summary>Leaves only the fixes that work; trying them takes longer than all else, and few who analyze ask for them.</summary>
     private void CheckFixes(List<Diagnostic> found)
     {
         foreach (Diagnostic diagnostic in found)
         {
-            if (diagnostic.Fixes.Count > 0)
-                diagnostic.Fixes = [.. diagnostic.Fixes.Where(f => _analyzer.Works(f, diagnostic, found, _setup))];
+            if (diagnostic.Offered.Length > 0)
+                diagnostic.Tried = new(() => [.. diagnostic.Offered.Where(f => _analyzer.Works(f, diagnostic, found, _setup))]);
         }
     }
 
@@ -123,7 +123,7 @@ public sealed class AnalysisReport : IShownAsHtml
             {
                 Place = diagnostic.Place,
                 Related = diagnostic.Related,
-                Fixes = diagnostic.Fixes,
+                Tried = diagnostic.Tried,
                 RestsOnMemory = diagnostic.RestsOnMemory,
                 Suppression = suppressions[index],
             });

@@ -15,14 +15,14 @@ internal sealed class AnalysisRun(FormulaFacts facts, AnalyzerConfig config, Fun
     internal void Report(
         RuleDescriptor rule, MessageTemplate template, FormulaPath path, ReadOnlySpan<Arg> args, ReadOnlySpan<FixOffer> fixes, ReadOnlySpan<FormulaPath> related, Evidence? evidence)
     {
-        var bound = new Fix[fixes.Length];
+        Fix[] bound = fixes.Length == 0 ? [] : new Fix[fixes.Length];
         for (int i = 0; i < bound.Length; i++)
             bound[i] = new(facts.Formula, fixes[i]);
         (Found ??= []).Add(new(rule, template, config.SeverityOf(rule) ?? rule.DefaultSeverity, path, ValueList.Create(args))
         {
             Place = locate?.Invoke(path),
             Related = ValueList.Create(related),
-            Fixes = bound,
+            Offered = bound,
             RestsOnMemory = evidence == Evidence.Memory,
         });
     }

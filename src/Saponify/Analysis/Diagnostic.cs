@@ -39,8 +39,16 @@ public sealed class Diagnostic : IEquatable<Diagnostic>
     /// <summary>Other places involved.</summary>
     public ValueList<FormulaPath> Related { get; internal init; }
 
-    /// <summary>What mends it, best first; each was tried: it removes the finding and adds no error. Empty when nothing certainly does.</summary>
-    public IReadOnlyList<Fix> Fixes { get; internal set; } = [];
+    /// <summary>
+    /// What mends it, best first. Each is tried when the list is first asked for: it removes the finding and adds no error. Empty when nothing certainly does.
+    /// </summary>
+    public IReadOnlyList<Fix> Fixes => Tried?.Value ?? [];
+
+    /// <summary>What its rule offers.</summary>
+    internal Fix[] Offered { get; init; } = [];
+
+    /// <summary>What is left of it when each was tried; null for an offer of nothing.</summary>
+    internal Lazy<IReadOnlyList<Fix>>? Tried { get; set; }
 
     /// <summary>True when the verdict rests on figures from memory: check those before you rely on it.</summary>
     public bool RestsOnMemory { get; internal init; }

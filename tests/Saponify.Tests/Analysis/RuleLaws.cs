@@ -49,7 +49,7 @@ public class RuleLaws
     });
 
     /// <summary>The safety theorem: no error, active or accepted, means a superfat of at least 0, a usable value for every fat, and water that dissolves the alkali.</summary>
-    [Law]
+    [Law(20_000)]
     public Property AFormulaWithoutAnError_IsSafeToWeigh() => Prop.ForAll(Gen.OneOf(Any.Formulas, Any.SoundFormulas, Any.SoundFormulas.Select(Tight)).Arbitrary(), formula =>
     {
         AnalysisReport report = FormulaAnalyzer.Default.Analyze(formula);
