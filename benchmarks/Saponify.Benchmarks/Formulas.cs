@@ -5,6 +5,10 @@ namespace Saponify.Benchmarks;
 /// <summary>The formulas that are measured.</summary>
 internal static class Formulas
 {
+    /// <summary>The lines of all tables of a plan, which are made when they are asked for.</summary>
+    internal static int Tables(BatchPlan plan) =>
+        plan.Alkalis.Count + plan.LyeUptake.Count + plan.PossibleUptake.Count + plan.Water.Count + plan.Additives.Count + (plan.LiquidWindow.At25Percent is null ? 0 : 1);
+
     /// <summary>Six fats, one of them late, frozen milk as the lye liquid, an acid dosed by the fats.</summary>
     internal static Formula SixFatsAndMilk()
     {

@@ -18,18 +18,15 @@ internal static class Growth
         double fats = Exponent(log, "fats", [1, 3, 10, 30, 100, 300, 1000], fats =>
         {
             Formula formula = Of(fats);
-            return () => Tables((formula with { Fats = [.. formula.Fats] }).Plan());
+            return () => Formulas.Tables((formula with { Fats = [.. formula.Fats] }).Plan());
         });
         double formulas = Exponent(log, "formulas", [1, 10, 100, 1000, 10_000], count =>
         {
             Formula[] all = [.. Enumerable.Range(0, count).Select(i => Formulas.SixFatsAndMilk().ScaledBy(1 + (i % 10)))];
-            return () => all.Sum(f => Tables(f.Plan()));
+            return () => all.Sum(f => Formulas.Tables(f.Plan()));
         });
         return (fats, formulas);
     }
-
-    private static int Tables(BatchPlan plan) =>
-        plan.Alkalis.Count + plan.LyeUptake.Count + plan.PossibleUptake.Count + plan.Water.Count + plan.Additives.Count + (plan.LiquidWindow.At25Percent is null ? 0 : 1);
 
     private static double Exponent(TextWriter log, string what, int[] sizes, Func<int, Func<int>> prepare)
     {

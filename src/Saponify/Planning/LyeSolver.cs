@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using Saponify.Internals;
 
 namespace Saponify;
@@ -93,6 +94,7 @@ internal readonly ref struct LyeSolver
     private double WaterPerMole(double concentration) => _mix.PurePerMole * (1 - concentration) / concentration;
 
     /// <summary>The water rule as g of water per mol of hydroxide plus g of water in any case.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private (double PerMole, double Fixed) Rule(LiquidPlan plan) => plan.Rule switch
     {
         WaterRule.LyeConcentration => (WaterPerMole(plan.Fraction), 0),
