@@ -1,26 +1,53 @@
 using BenchmarkDotNet.Attributes;
+using BenchmarkDotNet.Configs;
 using Saponify.Analysis;
 using UnitsNet;
 
 namespace Saponify.Benchmarks;
 
-/// <summary>All rules over a clean and over a faulty formula, against planning it and filling every table of the plan.</summary>
+/// <summary>
+/// Twelve cheap rules over a clean formula, beside the same twelve by FluentValidation; and all rules over a clean and over a faulty formula, beside
+/// planning it and filling every table of the plan. Each measurement plans the formula anew.
+/// </summary>
 [MemoryDiagnoser]
+[GroupBenchmarksBy(BenchmarkLogicalGroupRule.ByCategory)]
 public class AnalyzerBenchmarks
 {
     private static readonly Pantry s_pantry = Pantry.Reference;
     private static readonly BatchSetup s_setup = new() { Scale = new Scale(Mass.FromGrams(1)), Form = ProductForm.Bar, Markets = ["EU"] };
+    private readonly FormulaAnalyzer _twelve = new(TwelveChecks.Rules);
+    private readonly TwelveChecks _fluent = new();
     private readonly Formula _clean = Of(Ratio.FromPercent(6), Ratio.FromPercent(30));
     private readonly Formula _faulty = Of(Ratio.FromPercent(-3), Ratio.FromPercent(60));
 
-    [Benchmark(Baseline = true)]
+    [GlobalSetup]
+    public void SetUp()
+    {
+        if (FluentValidation() != 0 || TwelveRules().Diagnostics.Count != 0)
+            throw new InvalidOperationException("the clean formula is not clean");
+        foreach (Formula formula in (Formula[])[_faulty, Of(Ratio.FromPercent(100), Ratio.FromPercent(30)), Of(Ratio.FromPercent(1), Ratio.FromPercent(30)), _faulty.ScaledBy(0.01)])
+        {
+            string[] fluent = [.. _fluent.Validate(new FormulaFacts(formula, s_setup)).Errors.Select(e => e.ErrorCode).Order(StringComparer.Ordinal)];
+            string[] own = [.. _twelve.Analyze(formula, s_setup).Diagnostics.Select(d => d.Id).Order(StringComparer.Ordinal)];
+            if (own.Length == 0 || !own.SequenceEqual(fluent))
+                throw new InvalidOperationException($"rules found {string.Join(' ', own)}, FluentValidation {string.Join(' ', fluent)}");
+        }
+    }
+
+    [Benchmark(Baseline = true), BenchmarkCategory("twelve")]
+    public int FluentValidation() => _fluent.Validate(new FormulaFacts(_clean, s_setup)).Errors.Count;
+
+    [Benchmark, BenchmarkCategory("twelve")]
+    public AnalysisReport TwelveRules() => _twelve.Analyze(_clean, s_setup);
+
+    [Benchmark(Baseline = true), BenchmarkCategory("all")]
     public string PlanAsText() => _clean.Plan().ToString();
 
-    [Benchmark]
+    [Benchmark, BenchmarkCategory("all")]
     public AnalysisReport Clean() => FormulaAnalyzer.Default.Analyze(_clean, s_setup);
 
     /// <summary>Each fix is tried before it is offered, so a finding costs more analyses.</summary>
-    [Benchmark]
+    [Benchmark, BenchmarkCategory("all")]
     public AnalysisReport Faulty() => FormulaAnalyzer.Default.Analyze(_faulty, s_setup);
 
     private static Formula Of(Ratio superfat, Ratio concentration) => new("Benchmark")

@@ -1,3 +1,15 @@
 using BenchmarkDotNet.Running;
+using Saponify.Benchmarks;
 
-BenchmarkSwitcher.FromAssembly(typeof(Program).Assembly).Run(args);
+switch (args)
+{
+    case ["table", .. var rest]:
+        return ResultTable.Write(Path.Combine("benchmarks", "results", "TABLE.md"), rest is [var date, ..] ? date : null) ? 0 : 1;
+    case ["growth"]:
+        (double fats, double formulas) = Growth.Exponents(Console.Out);
+        Console.WriteLine(FormattableString.Invariant($"exponent with fats {fats:F3}, with formulas {formulas:F3}"));
+        return 0;
+    default:
+        BenchmarkSwitcher.FromAssembly(typeof(Program).Assembly).Run(args);
+        return 0;
+}

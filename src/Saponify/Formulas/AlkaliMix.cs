@@ -3,7 +3,7 @@ using Saponify.Internals;
 namespace Saponify;
 
 /// <summary>What one mole of hydroxide of an alkali plan weighs and brings. Made once with the plan, so that sweeps need not repeat it.</summary>
-internal readonly record struct AlkaliMix
+internal sealed record AlkaliMix
 {
     /// <summary>g as weighed per mol of hydroxide.</summary>
     internal double WeighedPerMole { get; private init; }

@@ -13,7 +13,7 @@ public abstract record AlkaliPlan
     {
     }
 
-    internal abstract AlkaliMix Mix { get; }
+    internal AlkaliMix Mix { get; private protected init; } = null!;
 
     /// <summary>As much alkali as leaves this share of all fat unsaponified.</summary>
     /// <param name="ofAllFat">

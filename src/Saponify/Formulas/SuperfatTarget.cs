@@ -21,8 +21,6 @@ public sealed record SuperfatTarget : AlkaliPlan
         Mix = AlkaliMix.Of(parts);
     }
 
-    internal override AlkaliMix Mix { get; }
-
     internal double SuperfatFraction { get; private init; }
 
     /// <summary>The alkalis with their shares.</summary>

@@ -19,8 +19,6 @@ public sealed record WeighedAlkali : AlkaliPlan
         Mix = AlkaliMix.Of(parts);
     }
 
-    internal override AlkaliMix Mix { get; }
-
     /// <summary>mol of hydroxide, at the top of each stated purity.</summary>
     internal double Hydroxide { get; }
 

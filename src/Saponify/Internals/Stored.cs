@@ -39,12 +39,14 @@ internal static class Stored
 
     internal static double Fraction(Ratio ratio, double low, double high, string what)
     {
-        double fraction = ratio.Unit != RatioUnit.Percent ? ratio.DecimalFractions
-            : ratio.Value == Math.Floor(ratio.Value) ? ratio.Value / 100 : Decimals.TimesPowerOfTen(ratio.Value, -2);
+        double fraction = ratio.Unit == RatioUnit.Percent ? OfPercent(ratio.Value) : ratio.DecimalFractions;
         if (!(fraction >= low && fraction <= high))
             Guard.InRange(fraction * 100, low * 100, high * 100, what, "%", nameof(ratio));
         return fraction;
     }
+
+    /// <summary>The fraction that a percentage means: 6.3 is 0.063.</summary>
+    internal static double OfPercent(double percent) => percent == Math.Floor(percent) ? percent / 100 : Decimals.TimesPowerOfTen(percent, -2);
 
     internal static double Celsius(Temperature temperature, double low, double high, string what)
     {

@@ -26,9 +26,12 @@ public sealed record Additive : IMaterial
         Kind = Guard.Known(kind, "The kind of an additive");
         UsualStage = Guard.Known(usualStage, "The stage of an additive");
         Contents = contents.Closed(name, nameof(contents));
+        WaterPerGram = Contents.WaterFraction;
         FatHydroxidePerGram = Contents.FatHydroxidePerGram;
         AcidHydroxidePerGram = Contents.AcidHydroxidePerGram;
     }
+
+    internal double WaterPerGram { get; }
 
     internal double FatHydroxidePerGram { get; }
 

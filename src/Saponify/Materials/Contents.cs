@@ -9,19 +9,19 @@ namespace Saponify;
 /// </summary>
 public sealed record Contents
 {
-    internal double WaterFraction { get; private init; }
+    internal double WaterFraction { get; init; }
 
-    internal double FatFraction { get; private init; }
+    internal double FatFraction { get; init; }
 
-    internal double SugarFraction { get; private init; }
+    internal double SugarFraction { get; init; }
 
-    internal double ProteinFraction { get; private init; }
+    internal double ProteinFraction { get; init; }
 
-    internal double AcidFraction { get; private init; }
+    internal double AcidFraction { get; init; }
 
-    internal double AlcoholFraction { get; private init; }
+    internal double AlcoholFraction { get; init; }
 
-    internal double AshFraction { get; private init; }
+    internal double AshFraction { get; init; }
 
     /// <summary>Nothing that counts: all parts 0.</summary>
     public static Contents None { get; } = new();

@@ -1,4 +1,3 @@
-using System.Collections.Frozen;
 using System.Diagnostics.CodeAnalysis;
 using Saponify.Internals;
 using UnitsNet;
@@ -23,7 +22,7 @@ public sealed class FattyAcid : IEquatable<FattyAcid>, IComparable<FattyAcid>
         new(27, "C22:5", "docosapentaenoic", 22, 5), new(28, "C22:6", "docosahexaenoic", 22, 6), new(29, "C24:0", "lignoceric", 24, 0), new(30, "C24:1", "nervonic", 24, 1),
     ];
 
-    private static readonly FrozenDictionary<string, FattyAcid> s_byShorthand = s_all.ToFrozenDictionary(a => a.Shorthand, StringComparer.OrdinalIgnoreCase);
+    private static readonly Dictionary<string, FattyAcid> s_byShorthand = s_all.ToDictionary(a => a.Shorthand, StringComparer.OrdinalIgnoreCase);
 
     private FattyAcid(int index, string shorthand, string name, int carbons, int doubleBonds)
     {

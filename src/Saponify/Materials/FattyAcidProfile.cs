@@ -23,7 +23,7 @@ public sealed class FattyAcidProfile : IEquatable<FattyAcidProfile>
     private readonly double[] _low = new double[FattyAcid.Count];
     private readonly double[] _high = new double[FattyAcid.Count];
 
-    private FattyAcidProfile(ReadOnlySpan<(FattyAcid Acid, double Low, double High)> ranges)
+    internal FattyAcidProfile(ReadOnlySpan<(FattyAcid Acid, double Low, double High)> ranges)
     {
         double sum = 0;
         foreach ((FattyAcid acid, double low, double high) in ranges)

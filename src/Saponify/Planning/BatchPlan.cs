@@ -23,7 +23,8 @@ public sealed class BatchPlan : IShownAsHtml
     internal BatchPlan(Formula formula)
     {
         Formula = formula;
-        Balance = new LyeSolver(formula).Solve(out _ruleCanBeMet);
+        LyeSolver solver = new(formula);
+        Balance = solver.Solve(out _ruleCanBeMet);
     }
 
     /// <summary>The formula that was planned.</summary>

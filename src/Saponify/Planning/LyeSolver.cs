@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using Saponify.Internals;
 
 namespace Saponify;
@@ -33,16 +34,19 @@ internal readonly ref struct LyeSolver
         LiquidPlan liquids = formula.Liquids;
         _mix = formula.Alkali.Mix;
         _liquid = liquids.LyeLiquid.Liquid;
-        foreach (AdditivePortion portion in formula.Additives)
+        (double additives, double additiveWater, double dissolvingWater, double additiveFat, double additiveAcid) = (0, 0, 0, 0, 0);
+        foreach (AdditivePortion portion in formula.Additives.AsSpan())
         {
+            Additive additive = portion.Additive;
             double grams = portion.GramsFor(formula.ListedGrams);
-            double water = grams * portion.Additive.Contents.WaterFraction;
-            _additiveGrams += grams;
-            _additiveWater += water;
-            _additiveDissolvingWater += portion.Stage == Stage.LyeLiquid ? water : 0;
-            _additiveFat += grams * portion.Additive.FatHydroxidePerGram;
-            _additiveAcid += grams * portion.Additive.AcidHydroxidePerGram;
+            double water = grams * additive.WaterPerGram;
+            additives += grams;
+            additiveWater += water;
+            dissolvingWater += portion.Stage == Stage.LyeLiquid ? water : 0;
+            additiveFat += grams * additive.FatHydroxidePerGram;
+            additiveAcid += grams * additive.AcidHydroxidePerGram;
         }
+        (_additiveGrams, _additiveWater, _additiveDissolvingWater, _additiveFat, _additiveAcid) = (additives, additiveWater, dissolvingWater, additiveFat, additiveAcid);
 
         double acid = liquids.HeldBackAcidHydroxide + _additiveAcid;
         double listed = formula.RecipeHydroxide + formula.LateHydroxide;
@@ -90,6 +94,7 @@ internal readonly ref struct LyeSolver
     private double WaterPerMole(double concentration) => _mix.PurePerMole * (1 - concentration) / concentration;
 
     /// <summary>The water rule as g of water per mol of hydroxide plus g of water in any case.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private (double PerMole, double Fixed) Rule(LiquidPlan plan) => plan.Rule switch
     {
         WaterRule.LyeConcentration => (WaterPerMole(plan.Fraction), 0),
@@ -125,12 +130,15 @@ internal readonly ref struct LyeSolver
         double dissolving = liquidWater + alkaliWater + _additiveDissolvingWater;
         double acid = plan.HeldBackAcidHydroxide + _additiveAcid + (liquid * _liquid.AcidHydroxidePerGram);
         double alkali = hydroxide * _mix.WeighedPerMole;
-        LyeBalance balance = new()
+        double liquidFat = plan.HeldBackFatHydroxide + (liquid * _liquid.FatHydroxidePerGram);
+        double allFat = _formula.RecipeHydroxide + _formula.LateHydroxide + liquidFat + _additiveFat;
+        double batch = _formula.ListedGrams + alkali + liquid + plan.HeldBackGrams + _additiveGrams;
+        return new()
         {
             Hydroxide = hydroxide,
             RecipeHydroxide = _formula.RecipeHydroxide,
             LateHydroxide = _formula.LateHydroxide,
-            LiquidFatHydroxide = plan.HeldBackFatHydroxide + (liquid * _liquid.FatHydroxidePerGram),
+            LiquidFatHydroxide = liquidFat,
             AdditiveFatHydroxide = _additiveFat,
             AcidHydroxide = acid,
             LyeLiquidGrams = liquid,
@@ -139,8 +147,9 @@ internal readonly ref struct LyeSolver
             DissolvingWaterGrams = dissolving,
             PureAlkaliGrams = hydroxide * _mix.PurePerMole,
             AlkaliGrams = alkali,
-            BatchGrams = _formula.ListedGrams + alkali + liquid + plan.HeldBackGrams + _additiveGrams,
+            BatchGrams = batch,
+            CanBeWeighed = ruleIsMet && !_formula.LacksSaponification && !Obstacle.IsTooLarge(batch) && !Obstacle.LacksFat(allFat)
+                && !Obstacle.LacksWater(_mix, hydroxide, liquid, dissolving) && !Obstacle.AcidExceeds(acid, hydroxide),
         };
-        return balance with { CanBeWeighed = ruleIsMet && Obstacle.None(_formula, balance, _mix) };
     }
 }

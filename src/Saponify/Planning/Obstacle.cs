@@ -13,10 +13,6 @@ public sealed record Obstacle
     /// <summary>What is wrong and what would be right; one sentence in English, invariant.</summary>
     public string Reason { get; }
 
-    /// <summary>True when <see cref="Of"/> would find nothing; without allocating, and apart from the water rule.</summary>
-    internal static bool None(Formula formula, in LyeBalance balance, AlkaliMix mix) =>
-        !IsTooLarge(balance) && !LacksFat(balance) && !LacksWater(balance, mix) && !AcidExceeds(balance) && !formula.LacksSaponification;
-
     internal static ValueList<Obstacle> Of(Formula formula, in LyeBalance balance, bool ruleCanBeMet)
     {
         List<Obstacle> found = [];
@@ -29,11 +25,11 @@ public sealed record Obstacle
                     + "give the lot's own value from the supplier's certificate."));
             }
         }
-        if (IsTooLarge(balance))
+        if (IsTooLarge(balance.BatchGrams))
             found.Add(new(FormulaPath.Root, "The batch comes to more than 1e9 g, a thousand tonnes; look for a wrong unit."));
-        if (LacksFat(balance))
+        if (LacksFat(balance.AllFatHydroxide))
             found.Add(new(FormulaPath.Fats, "No fat takes up lye; add a fat with a mass above 0."));
-        if (AcidExceeds(balance))
+        if (AcidExceeds(balance.AcidHydroxide, balance.Hydroxide))
         {
             found.Add(new(FormulaPath.Alkali, $"The acids take up {Text.Number(balance.AcidHydroxide)} mol of hydroxide, more than the {Text.Number(balance.Hydroxide)} mol of the alkali; "
                 + "weigh more alkali or less acid."));
@@ -48,19 +44,19 @@ public sealed record Obstacle
             found.Add(new(FormulaPath.Liquids, $"No liquid is left to dissolve the alkali in: held-back liquids, additives and the alkali itself bring {Text.Number(balance.WaterShortGrams)} g more water than the water rule asks for; "
                 + "allow more water or hold back less."));
         }
-        else if (LacksWater(balance, formula.Alkali.Mix))
+        else if (LacksWater(formula.Alkali.Mix, balance.Hydroxide, balance.LyeLiquidGrams, balance.DissolvingWaterGrams))
         {
             found.Add(new(FormulaPath.Liquids, "The plan leaves no water to dissolve the alkali in; allow more water."));
         }
         return found.ToValueList();
     }
 
-    private static bool IsTooLarge(in LyeBalance balance) => !(balance.BatchGrams <= Guard.LargestGrams);
+    internal static bool IsTooLarge(double batchGrams) => !(batchGrams <= Guard.LargestGrams);
 
-    private static bool LacksFat(in LyeBalance balance) => !(balance.AllFatHydroxide >= LyeBalance.LeastDemand);
+    internal static bool LacksFat(double allFatHydroxide) => !(allFatHydroxide >= LyeBalance.LeastDemand);
 
-    private static bool AcidExceeds(in LyeBalance balance) => balance.AcidHydroxide > balance.Hydroxide * (1 + 1e-12);
+    internal static bool AcidExceeds(double acidHydroxide, double hydroxide) => acidHydroxide > hydroxide * (1 + 1e-12);
 
-    private static bool LacksWater(in LyeBalance balance, AlkaliMix mix) =>
-        !mix.IsAllSolution && balance.Hydroxide > 0 && !(balance.LyeLiquidGrams > 0 && balance.DissolvingWaterGrams > 0);
+    internal static bool LacksWater(AlkaliMix mix, double hydroxide, double lyeLiquidGrams, double dissolvingWaterGrams) =>
+        !mix.IsAllSolution && hydroxide > 0 && !(lyeLiquidGrams > 0 && dissolvingWaterGrams > 0);
 }

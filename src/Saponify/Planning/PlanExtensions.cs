@@ -14,7 +14,8 @@ public static class PlanExtensions
     public static LyeBalance Balance(this Formula formula)
     {
         ArgumentNullException.ThrowIfNull(formula);
-        return new LyeSolver(formula).Solve(out _);
+        LyeSolver solver = new(formula);                    // a local is made in place; a temporary would be copied
+        return solver.Solve(out _);
     }
 
     /// <summary>

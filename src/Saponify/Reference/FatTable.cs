@@ -1,3 +1,4 @@
+using Saponify.Internals;
 using UnitsNet;
 
 namespace Saponify;
@@ -40,9 +41,9 @@ internal static class FatTable
             acids.Add(figure);
             most = Math.Max(most, figure.High ?? figure.Low!.Value);
         }
-        var ranges = new (FattyAcid, Ratio, Ratio)[acids.Count];
+        var ranges = new (FattyAcid, double, double)[acids.Count];
         for (int i = 0; i < ranges.Length; i++)
-            ranges[i] = (FattyAcid.FromShorthand(acids[i].Name), Ratio.FromPercent(acids[i].Low ?? 0), Ratio.FromPercent(acids[i].High ?? acids[i].Low!.Value));
+            ranges[i] = (FattyAcid.FromShorthand(acids[i].Name), Stored.OfPercent(acids[i].Low ?? 0), Stored.OfPercent(acids[i].High ?? acids[i].Low!.Value));
         return new()
         {
             Saponification = MaterialRows.Figure(of, "SV", SaponificationValue.FromMilligramsKohPerGram),
@@ -51,7 +52,7 @@ internal static class FatTable
             Unsaponifiable = MaterialRows.Figure(of, "unsaponifiable", v => Ratio.FromPercent(v), halfOfUpperLimit: true),
             Density = DensityOf(of),
             Melting = MaterialRows.Figure(of, "melting", v => Temperature.FromDegreesCelsius(v)),
-            Profile = most > 0 ? FattyAcidProfile.FromRanges(ranges) : null,
+            Profile = most > 0 ? new FattyAcidProfile(ranges) : null,
             ProfileEvidence = OfProfile(acids),
             ProfileSources = MaterialRows.Keys(acids),
             IsProfileOwn = acids.Exists(a => a.IsOwn),

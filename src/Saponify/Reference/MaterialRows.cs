@@ -1,3 +1,4 @@
+using Saponify.Internals;
 using UnitsNet;
 
 namespace Saponify;
@@ -38,23 +39,23 @@ internal static class MaterialRows
 
     internal static Contents Contents(List<SourcedFigure> of, Fat? fat, Acid? acid)
     {
-        Ratio Part(string name) => of.Find(name) is { } figure ? Ratio.FromPercent(figure.Middle()) : Ratio.Zero;
+        double Part(string name) => of.Find(name) is { } figure ? Stored.OfPercent(figure.Middle()) : 0;
         (Ratio Low, Ratio High)? Range(string name) => of.Find(name) is { Low: { } low, High: { } high } && low < high ? (Ratio.FromPercent(low), Ratio.FromPercent(high)) : null;
         return new()
         {
-            Water = Part("water"),
-            Fat = Part("fat"),
+            WaterFraction = Part("water"),
+            FatFraction = Part("fat"),
             LeastFat = Range("fat")?.Low,
             MostFat = Range("fat")?.High,
             FatKind = fat,
-            Sugar = Part("sugar"),
-            Protein = Part("protein"),
-            Acid = Part("acid"),
+            SugarFraction = Part("sugar"),
+            ProteinFraction = Part("protein"),
+            AcidFraction = Part("acid"),
             LeastAcid = Range("acid")?.Low,
             MostAcid = Range("acid")?.High,
             AcidKind = acid,
-            Alcohol = Part("alcohol"),
-            Ash = Part("ash"),
+            AlcoholFraction = Part("alcohol"),
+            AshFraction = Part("ash"),
         };
     }
 

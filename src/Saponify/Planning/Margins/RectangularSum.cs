@@ -54,19 +54,14 @@ internal sealed class RectangularSum
     }
 
     /// <summary>The sum in slices: the middle of each and the probability that it falls there. One slice when nothing is in doubt.</summary>
-    internal IEnumerable<(double Middle, double Probability)> Slices()
+    internal (double Middle, double Probability)[] Slices()
     {
         if (_half <= 0)
-        {
-            yield return (0, 1);
-            yield break;
-        }
+            return [(0, 1)];
+        var slices = new (double, double)[Cells];
         for (int i = 0; i < Cells; i++)
-        {
-            double probability = _function[i + 1] - _function[i];
-            if (probability > 0)
-                yield return (At(i) + (Step / 2), probability);
-        }
+            slices[i] = (At(i) + (Step / 2), Math.Max(0, _function[i + 1] - _function[i]));
+        return slices;
     }
 
     private double At(int node) => -_half + (node * Step);

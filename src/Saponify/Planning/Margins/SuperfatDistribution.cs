@@ -11,6 +11,7 @@ internal sealed class SuperfatDistribution
 
     private readonly RectangularSum _fat;
     private readonly RectangularSum _net;
+    private readonly (double Middle, double Probability)[] _slices;
     private readonly double _fatMiddle;
     private readonly double _netMiddle;
 
@@ -18,6 +19,7 @@ internal sealed class SuperfatDistribution
     {
         _fat = new([.. causes.Where(c => c.Of == CauseOf.Fat).Select(c => c.HalfWidth)]);
         _net = new([.. causes.Where(c => c.Of != CauseOf.Fat).Select(c => c.HalfWidth)]);
+        _slices = _fat.Slices();
         (_fatMiddle, _netMiddle) = (fat, net);
     }
 
@@ -27,7 +29,7 @@ internal sealed class SuperfatDistribution
         double part = 1 - superfat, sum = 0;
         if (!_net.HasWidth)
             return part > 0 ? _fat.Below((_netMiddle / part) - _fatMiddle) : _netMiddle > part * _fatMiddle ? 1 : 0;
-        foreach ((double deviation, double probability) in _fat.Slices())
+        foreach ((double deviation, double probability) in _slices)
             sum += probability * (1 - _net.Below((part * (_fatMiddle + deviation)) - _netMiddle));
         return Math.Clamp(sum, 0, 1);
     }
