@@ -17,6 +17,10 @@ public class RuleLaws
         from excluded in Gen.Elements("animal", "milk", "olive-oil", "tree-nut")
         select known == 0 ? BatchSetup.Unknown : new BatchSetup { Scale = new Scale(Mass.FromGrams(step)), Form = form, Excluded = known == 2 ? [excluded] : [], FragranceLimits = known == 3 ? [new("fragrance-oil", Ratio.FromPercent(1), "certificate"), new("essential-oil", Ratio.FromPercent(step), "certificate")] : [], Today = new DateOnly(2026, 11, 25), Markets = ["EU"], Process = Temperatures(known, celsius, centimeters), Mould = Mould.Box(Length.FromCentimeters(centimeters), Length.FromCentimeters(8), Length.FromCentimeters(7)), Cut = new() { Thickness = Length.FromCentimeters(celsius / 5.0), Samples = known }, Pour = Temperature.FromDegreesCelsius(celsius), IsInsulated = known == 2, WantedBars = centimeters };
 
+    private static readonly Gen<Formula> s_safe = Gen.OneOf(Any.Formulas, Any.SoundFormulas, Any.SoundFormulas.Select(Tight));
+
+    private static readonly FormulaAnalyzer s_errors = new(FormulaAnalyzer.BuiltInRules.Where(r => r.Descriptor.DefaultSeverity == Severity.Error));
+
     private static ProcessSetup Temperatures(int known, int celsius, int centimeters) => new()
     {
         Room = Temperature.FromDegreesCelsius(20),
@@ -48,11 +52,14 @@ public class RuleLaws
             && (fingerprints.SequenceEqual(turned) || fingerprints.Any(f => f.StartsWith("SFY1105", StringComparison.Ordinal)));
     });
 
-    /// <summary>The safety theorem: no error, active or accepted, means a superfat of at least 0, a usable value for every fat, and water that dissolves the alkali.</summary>
-    [Law]
-    public Property AFormulaWithoutAnError_IsSafeToWeigh() => Prop.ForAll(Gen.OneOf(Any.Formulas, Any.SoundFormulas, Any.SoundFormulas.Select(Tight)).Arbitrary(), formula =>
+    /// <summary>
+    /// The safety theorem: no error, active or accepted, means a superfat of at least 0, a usable value for every fat, and water that dissolves the alkali.
+    /// Only the rules that report errors run, which is what 20,000 cases take time for; <see cref="TheRulesThatReportErrors_SayTheSameAlone"/> says that it is the same.
+    /// </summary>
+    [Law(20_000)]
+    public Property AFormulaWithoutAnError_IsSafeToWeigh() => Prop.ForAll(s_safe.Arbitrary(), formula =>
     {
-        AnalysisReport report = FormulaAnalyzer.Default.Analyze(formula);
+        AnalysisReport report = s_errors.Analyze(formula);
         if (report.HasAtLeast(Severity.Error) || report.Suppressed.Any(d => d.Severity == Severity.Error))
             return !report.IsSafeToWeigh;
         LyeBalance balance = report.Plan.Balance;
@@ -68,6 +75,14 @@ public class RuleLaws
             && balance.SuperfatOfAllFat!.Value.DecimalFractions >= 0
             && formula.Fats.All(f => f.Fat.Saponification is not null)
             && (allSolution || water >= ((0.92 * soda) + (0.90 * potash)) * (1 - 1e-6));
+    });
+
+    [Law]
+    public Property TheRulesThatReportErrors_SayTheSameAlone() => Prop.ForAll(s_safe.Arbitrary(), formula =>
+    {
+        AnalysisReport all = FormulaAnalyzer.Default.Analyze(formula), errors = s_errors.Analyze(formula);
+        string[] Errors(IEnumerable<Diagnostic> found) => [.. found.Where(d => d.Severity == Severity.Error).Select(d => d.ToString())];
+        return all.IsSafeToWeigh == errors.IsSafeToWeigh && Errors(all.Diagnostics).SequenceEqual(Errors(errors.Diagnostics)) && Errors(all.Suppressed).SequenceEqual(Errors(errors.Suppressed));
     });
 
     [Law]

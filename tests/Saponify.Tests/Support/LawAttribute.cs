@@ -4,15 +4,15 @@ using FsCheck.Xunit;
 namespace Saponify.Tests.Support;
 
 /// <summary>
-/// A law: a property that holds for every case FsCheck makes. 1,000 cases from a fixed seed by default, so that a build passes or fails for its
+/// A law: a property that holds for every case FsCheck makes. 1,000 cases from a fixed seed unless the law asks for more, so that a build passes or fails for its
 /// code alone; the environment variable SAPONIFY_CASES asks for more, from a new seed each time (see DEVELOPERS.md, long runs).
 /// </summary>
 [AttributeUsage(AttributeTargets.Method)]
 public sealed class LawAttribute : PropertyAttribute
 {
-    public LawAttribute()
+    public LawAttribute(int cases = 1000)
     {
-        MaxTest = Cases(1000);
+        MaxTest = Cases(cases);
         QuietOnSuccess = true;
         if (!IsLongRun)
             Replay = "(20261125,20261127)";
