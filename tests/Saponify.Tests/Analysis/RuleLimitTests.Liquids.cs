@@ -1,7 +1,50 @@
+using Saponify.Analysis;
+
 namespace Saponify.Tests.Analysis;
 
 public partial class RuleLimitTests
 {
+    /// <summary>79.994 g of pure sodium hydroxide in a lye of 40 % ask for 119.99 g of water; what is held back is taken off the jug.</summary>
+    [Fact]
+    public void SFY3001_HeldBackWater_LeavesSomeForTheJug()
+    {
+        Formula With(double held) => TwoMoles(2) with { Liquids = Strength(40).HoldingBack(Liquid.Water.Weighing(Mass.FromGrams(held))) };
+        Assert.False(Speaks("SFY3001", With(119.9)));
+        Assert.True(Speaks("SFY2006", With(119.9)));
+        Diagnostic found = Assert.Single(Find("SFY3001", With(120.5)));
+        Assert.Equal("Over", found.Template.Name);
+        Assert.Equal(120.5 - (2 * Soda * 1.5), found.Args[0].Number, 6);
+    }
+
+    [Fact]
+    public void SFY3001_NoWaterAtAll_UnlessTheAlkaliIsBoughtDissolved()
+    {
+        Formula With(double grams) => TwoMoles(2) with { Liquids = LiquidPlan.WeighedLyeLiquid(Liquid.Water.Weighing(Mass.FromGrams(grams))) };
+        Assert.Equal("None", Assert.Single(Find("SFY3001", With(0))).Template.Name);
+        Assert.False(Speaks("SFY3001", With(0.01)));
+        Assert.Equal("None", Assert.Single(Find("SFY3001", TwoMoles(2) with { Liquids = LiquidPlan.TotalWater(Mass.Zero) })).Template.Name);
+        Formula dry = With(100) with { Liquids = LiquidPlan.WeighedLyeLiquid(new Liquid("own", "Own", new() { Alcohol = Ratio.FromPercent(100) }).Weighing(Mass.FromGrams(100))) };
+        Assert.Equal("None", Assert.Single(Find("SFY3001", dry)).Template.Name);
+        Assert.False(Speaks("SFY3001", With(0) with { Alkali = AlkaliPlan.Weighed(Alkali.SodiumHydroxideSolution(Ratio.FromPercent(50)).Weighing(Mass.FromGrams(150))) }));
+        Assert.False(Speaks("SFY3001", TwoMoles(0) with { Liquids = LiquidPlan.TotalWater(Mass.Zero) }));
+    }
+
+    /// <summary>
+    /// A gram of liquid with a share a of acetic acid (60.052 g/mol) asks for a/60.052 mol of hydroxide, and a lye of 40 % for 1.5 x 39.997 = 59.9955 g of water with each:
+    /// its own 40 % of water suffice up to a = 0.40 x 60.052/59.9955 = 40.04 %.
+    /// </summary>
+    [Fact]
+    public void SFY3001_ALiquidThatAsksForMoreAlkaliThanItsWaterHolds()
+    {
+        Formula With(double acid) => TwoMoles(2) with
+        {
+            Alkali = AlkaliPlan.ForSuperfat(Ratio.FromPercent(6), Alkali.SodiumHydroxide(Ratio.FromPercent(100))),
+            Liquids = Strength(40).DissolvingIn(new Liquid("own", "Own", new() { Water = Ratio.FromPercent(40), Acid = Ratio.FromPercent(acid), AcidKind = s_pantry.Additive("acetic-acid-glacial").Contents.AcidKind })),
+        };
+        Assert.DoesNotContain(Find("SFY3001", With(39.9)), d => d.Template.Name == "Unsolvable");
+        Assert.Equal("Unsolvable", Assert.Single(Find("SFY3001", With(40.1))).Template.Name);
+    }
+
     [Fact]
     public void SFY3002_Milk_MayBeFrozenOrFridgeCold()
     {

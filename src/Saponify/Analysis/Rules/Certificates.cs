@@ -15,6 +15,8 @@ internal static class Certificates
             if (alkali.Kind != kind || alkali.Purity.Kind != PurityKind.LabelMinimum)
                 continue;
             double missing = portions[i].Grams * alkali.HydroxidePerGram * (1 - alkali.Purity.LowFraction);
+            if (!(missing > 0))
+                continue;
             double superfat = balance.OfAllFat!.Value + (missing / balance.AllFatHydroxide);
             context.Report(message, Places.Alkali(i, portions[i].Line).Member("purity"), [Arg.Of("alkali", Places.Name(kind)), Arg.Of("least", alkali.Purity.Low), Arg.Of("superfat", Stored.ToRatio(superfat))]);
         }

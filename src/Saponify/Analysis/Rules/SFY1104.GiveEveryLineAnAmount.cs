@@ -9,6 +9,12 @@ internal sealed class GiveEveryLineAnAmount() : FormulaRule(new("SFY1104", "Give
 {
     public override string? WhyNotApplicable(FormulaFacts facts) => facts.Balance.OfAllFat is null ? "no fat takes up lye" : null;
 
+    private static SuperfatTarget Without(SuperfatTarget target, int index)
+    {
+        SuperfatTarget rest = AlkaliPlan.ForSuperfat(target.Superfat, [.. Places.Without(target.Alkalis, index)]);
+        return target.Basis == SuperfatBasis.ListedFats ? rest.OfListedFats() : rest;
+    }
+
     public override void Analyze(in RuleContext context)
     {
         for (int i = 0; i < context.Formula.Fats.Count; i++)
@@ -24,6 +30,13 @@ internal sealed class GiveEveryLineAnAmount() : FormulaRule(new("SFY1104", "Give
             if (weighed.Alkalis[i].Grams <= 0)
                 context.Report("Zero", Places.Alkali(i, weighed.Alkalis[i].Line).Member("mass"), [Arg.Of("name", Places.Name(weighed.Alkalis[i].Alkali.Kind))],
                     [new("GiveEveryLineAnAmount.RemoveAlkali", $"Remove the line of {Places.Name(weighed.Alkalis[i].Alkali.Kind)}", FixEffect.KeepsProduct, f => f with { Alkali = AlkaliPlan.Weighed([.. Places.Without(((WeighedAlkali)f.Alkali).Alkalis, index)]) })]);
+        }
+        for (int i = 0; context.Formula.Alkali is SuperfatTarget target && i < target.Alkalis.Count; i++)
+        {
+            int index = i;
+            if (target.Alkalis[i].Fraction <= 0)
+                context.Report("Zero", Places.Alkali(i, target.Alkalis[i].Line), [Arg.Of("name", Places.Name(target.Alkalis[i].Alkali.Kind))],
+                    [new("GiveEveryLineAnAmount.RemoveAlkali", $"Remove the line of {Places.Name(target.Alkalis[i].Alkali.Kind)}", FixEffect.KeepsProduct, f => f with { Alkali = Without((SuperfatTarget)f.Alkali, index) })]);
         }
         for (int i = 0; i < context.Formula.Liquids.HeldBack.Count; i++)
         {

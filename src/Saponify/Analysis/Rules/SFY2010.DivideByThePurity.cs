@@ -22,7 +22,9 @@ internal sealed class DivideByThePurity() : FormulaRule(new("SFY2010", "DivideBy
         foreach (AlkaliPortion portion in weighed.Alkalis)
             asPure += portion.Grams / Molar.Hydroxide(portion.Alkali.Kind);
         double superfat = balance.OfAllFat!.Value, pure = 1 - ((asPure - balance.AcidHydroxide) / balance.AllFatHydroxide);
-        if (superfat >= 0 && pure is >= 0 and <= 0.2 && IsRound(pure) && !IsRound(superfat) && superfat - pure > 0.004)
-            context.Report("Forgotten", FormulaPath.Alkali, [Arg.Of("superfat", Stored.ToRatio(superfat)), Arg.Of("pure", Stored.ToRatio(Math.Round(pure, 3)))]);
+        // the whole per cent decides, so that a mass rounded to the step of a scale does not fall out at either end
+        double whole = Math.Round(pure * 100);
+        if (superfat >= 0 && whole is >= 0 and <= 20 && IsRound(pure) && !IsRound(superfat) && superfat - pure > 0.004)
+            context.Report("Forgotten", FormulaPath.Alkali, [Arg.Of("superfat", Stored.ToRatio(superfat)), Arg.Of("pure", Stored.ToRatio(Math.Abs(whole) / 100))]);
     }
 }

@@ -18,7 +18,7 @@ internal sealed class CountTheSuperfatOnce() : FormulaRule(new("SFY2011", "Count
         foreach (FatPortion portion in context.Formula.Fats)
             late += portion.IsLate ? portion.Grams : 0;
         double share = late / context.Facts.ListedGrams;
-        if (target.SuperfatFraction is > 0.01 and <= 0.2 && Math.Abs(share - target.SuperfatFraction) <= 0.1 * target.SuperfatFraction)
+        if (target.SuperfatFraction is >= 0.01 - 1e-9 and <= 0.2 + 1e-9 && Math.Abs(share - target.SuperfatFraction) <= (0.1 * target.SuperfatFraction) + 1e-9)
             context.Report("Twice", Places.Superfat(context.Formula), [Arg.Of("late", Stored.ToRatio(share)), Arg.Of("superfat", target.Superfat)]);
     }
 }

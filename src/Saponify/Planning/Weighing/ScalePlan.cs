@@ -88,7 +88,8 @@ public sealed class ScalePlan : IShownAsHtml
             double grams = Stored.Grams(mass, "A mass");
             if (planned <= 0)
                 continue;
-            if (grams <= 0)
+            // alkali that was weighed stays as it is, and is less than a step for all that
+            if (grams <= 0 || (alkali && planned < scale.StepGrams * (1 - 1e-9)))
                 faults.Add(new(path, $"{what}: {Text.Number(planned)} g is less than one step of {AmountWriter.Write(scale.Step)}; use a finer scale or make a larger batch."));
             else if (grams < scale.MinimumGrams)
                 faults.Add(new(path, $"{what}: {AmountWriter.Write(mass)} is below the minimum load of {AmountWriter.Write(scale.MinimumLoad!.Value)}; use a finer scale or make a larger batch."));
