@@ -104,7 +104,7 @@ public sealed record BatchSetup
         init
         {
             if (value is { } mass)
-                Guard.InRange(Stored.ToGrams(mass), 1e-6, 1e6, "The declared mass", "g", nameof(value));
+                Stored.BarGrams(mass, "The declared mass", nameof(value));
             field = value;
         }
     }

@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using UnitsNet;
 using UnitsNet.Units;
 
@@ -14,6 +15,10 @@ internal static class Stored
 
     /// <summary>Grams of a mass, from 0 to <see cref="Guard.LargestGrams"/>.</summary>
     internal static double Grams(Mass mass, string what) => Guard.InRange(ToGrams(mass), 0, Guard.LargestGrams, what, "g", nameof(mass));
+
+    /// <summary>Grams of one bar: above 0, up to 1000 kg.</summary>
+    internal static double BarGrams(Mass mass, string what, [CallerArgumentExpression(nameof(mass))] string? name = null) =>
+        Guard.InRange(ToGrams(mass), 1e-6, 1e6, what, "g", name);
 
     /// <summary>Grams of any mass.</summary>
     internal static double ToGrams(Mass mass) => mass.Unit switch

@@ -15,7 +15,27 @@ public class RuleLaws
         from celsius in Gen.Choose(5, 60)
         from centimeters in Gen.Choose(4, 40)
         from excluded in Gen.Elements("animal", "milk", "olive-oil", "tree-nut")
-        select known == 0 ? BatchSetup.Unknown : new BatchSetup { Scale = new Scale(Mass.FromGrams(step)), Form = form, Excluded = known == 2 ? [excluded] : [], FragranceLimits = known == 3 ? [new("fragrance-oil", Ratio.FromPercent(1), "certificate"), new("essential-oil", Ratio.FromPercent(step), "certificate")] : [], Today = new DateOnly(2026, 11, 25), Markets = ["EU"], Process = Temperatures(known, celsius, centimeters), Mould = Mould.Box(Length.FromCentimeters(centimeters), Length.FromCentimeters(8), Length.FromCentimeters(7)), Cut = new() { Thickness = Length.FromCentimeters(celsius / 5.0), Samples = known }, Pour = Temperature.FromDegreesCelsius(celsius), IsInsulated = known == 2, WantedBars = centimeters, PouredOn = new DateOnly(2026, 1, 5), SoldFrom = new DateOnly(2026, 1, 5).AddDays(celsius), Cure = new("bar", new(new(2026, 1, 5), Mass.FromGrams(centimeters * 10)), new(new(2026, 1, 5 + known), Mass.FromGrams(celsius * 5))), Ready = ReadyWhen.WeeklyLossBelow(Ratio.FromPercent(1)), CuredBars = [Mass.FromGrams(celsius), Mass.FromGrams(centimeters)], DeclaredMass = Mass.FromGrams(centimeters) };
+        select known == 0 ? BatchSetup.Unknown : new BatchSetup
+        {
+            Scale = new Scale(Mass.FromGrams(step)),
+            Form = form,
+            Excluded = known == 2 ? [excluded] : [],
+            FragranceLimits = known == 3 ? [new("fragrance-oil", Ratio.FromPercent(1), "certificate"), new("essential-oil", Ratio.FromPercent(step), "certificate")] : [],
+            Today = new DateOnly(2026, 11, 25),
+            Markets = ["EU"],
+            Process = Temperatures(known, celsius, centimeters),
+            Mould = Mould.Box(Length.FromCentimeters(centimeters), Length.FromCentimeters(8), Length.FromCentimeters(7)),
+            Cut = new() { Thickness = Length.FromCentimeters(celsius / 5.0), Samples = known },
+            Pour = Temperature.FromDegreesCelsius(celsius),
+            IsInsulated = known == 2,
+            WantedBars = centimeters,
+            PouredOn = new DateOnly(2026, 1, 5),
+            SoldFrom = new DateOnly(2026, 1, 5).AddDays(celsius),
+            Cure = new("bar", new(new(2026, 1, 5), Mass.FromGrams(centimeters * 10)), new(new(2026, 1, 5 + known), Mass.FromGrams(celsius * 5))),
+            Ready = ReadyWhen.WeeklyLossBelow(Ratio.FromPercent(1)),
+            CuredBars = [Mass.FromGrams(celsius), Mass.FromGrams(centimeters)],
+            DeclaredMass = Mass.FromGrams(centimeters),
+        };
 
     private static ProcessSetup Temperatures(int known, int celsius, int centimeters) => new()
     {

@@ -66,11 +66,11 @@ public partial class RuleLimitTests
     public void SFY6109_TheSampleSaysWhatCanBeDeclared()
     {
         BatchSetup Labelled(double declared, params double[] bars) => new() { CuredBars = [.. bars.Select(G)], DeclaredMass = G(declared) };
-        // 16 bars, mean 100.5 g, s = 0.5164 g: t(15, 90 % two-sided) = 1.753 (any table of Student's t), so 100.5 - 1.753 x 0.5164/4 = 100.274 g
+        // 16 bars, mean 100.5 g, s = 0.5164 g: t(15, 90 % two-sided) = 1.753 (Student's t, from memory), so 100.5 - 1.753 x 0.5164/4 = 100.274 g
         double[] bars = [.. Enumerable.Range(0, 16).Select(i => i % 2 == 0 ? 100.0 : 101.0)];
         Assert.Empty(Find("SFY6109", s_plain, Labelled(100.27, bars)));
         Assert.Contains("declare 100.2 g at most", Assert.Single(Find("SFY6109", s_plain, Labelled(100.28, bars))).ToMessage(), StringComparison.Ordinal);
-        // Directive 76/211/EEC, Annex I: 4.5 % may be missing from 50 to 100 g, so that 95.5 g is the least for 100 g
+        // Directive 76/211/EEC, Annex I (eu-76-211): 4.5 % may be missing from 50 to 100 g, so that 95.5 g is the least for 100 g
         double[] one = [.. Enumerable.Repeat(101.0, 40), 95.5];
         Assert.Empty(Find("SFY6109", s_plain, Labelled(100, one)));
         Assert.NotEmpty(Find("SFY6109", s_plain, Labelled(100, [.. one[..40], 95.4])));

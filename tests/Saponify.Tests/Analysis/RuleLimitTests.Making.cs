@@ -68,7 +68,7 @@ public partial class RuleLimitTests
         Assert.Empty(Find("SFY3105", s_plain, Jug("polypropylene", 1000)));
         Assert.Equal("TooSmall", Assert.Single(Find("SFY3105", s_plain, Jug("polypropylene", 200))).Template.Name);
         Assert.Contains(Find("SFY3105", s_plain, Jug("soda-lime-glass", 1000)), d => d.Template.Name == "ThermalShock");
-        // some 320 g of lye of 30 % (1.33 g/mL at 20 °C) are about 240 mL: half of it fits into 125 mL
+        // some 320 g of lye of 30 % (1.33 g/mL at 20 °C, from memory) are about 240 mL: half of it fits into 125 mL
         Assert.InRange(Fixed("SFY3105", s_plain, Jug("polypropylene", 125)).ListedFats.Grams, 320, 380);
         Assert.Empty(Find("SFY3105", s_plain, Jug("aluminium", 200)));
     }

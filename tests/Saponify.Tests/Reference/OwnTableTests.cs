@@ -152,6 +152,7 @@ public class OwnTableTests
     [InlineData("id,name,SV,source,SV_low,SV_high\na,A,185,s,180,190\n", "exclude each other")]
     [InlineData("id,name,SV,source,class\nolive-oil,,190,s,wax\n", "of another class")]
     [InlineData("id,name,SV,source,class\na,A,190,s,oil\n", "is none of")]
+    [InlineData("id,name,SV,source,C18:1\na,A,190,s,120\n", "outside 0 to 100")]
     [InlineData("id,name,SV,source,C18:1,C18:2\na,A,190,s,80,60\n", "add up to 140")]
     [InlineData("id,name,SV,source,C18:1\na,A,190,s,0\n", "add up to 0")]
     [InlineData("id,name,SV,source\na,A,190,\"s\n", "quotes")]

@@ -13,7 +13,7 @@ public readonly record struct BarWeighing
     public BarWeighing(DateOnly date, Mass mass)
     {
         Date = date;
-        Grams = Guard.InRange(Stored.ToGrams(mass), 1e-6, 1e6, "The mass of a bar", "g", nameof(mass));
+        Grams = Stored.BarGrams(mass, "The mass of a bar");
         IsWritten = true;
         Mass = mass;
     }

@@ -43,7 +43,7 @@ public sealed record CureSeries
         init
         {
             if (value is { } mass)
-                Guard.InRange(Stored.ToGrams(mass), 1e-6, 1e6, "The poured mass of a bar", "g", nameof(value));
+                Stored.BarGrams(mass, "The poured mass of a bar", nameof(value));
             field = value;
         }
     }

@@ -25,7 +25,7 @@ public sealed class NetQuantity
         ArgumentNullException.ThrowIfNull(bars);
         if (bars.Length is 0 or > 100_000)
             throw new ArgumentException("A sample has 1 to 100,000 bars.", nameof(bars));
-        _grams = [.. bars.Select(b => Guard.InRange(Stored.ToGrams(b), 1e-6, 1e6, "The mass of a bar", "g", nameof(bars)))];
+        _grams = [.. bars.Select(b => Stored.BarGrams(b, "The mass of a bar", nameof(bars)))];
         _mean = _grams.Average();
     }
 
@@ -74,7 +74,7 @@ public sealed class NetQuantity
     }
 
     /// <summary>
-    /// The declaration in both units, each cut down so that neither says more: <c>Net Wt 3.8 oz (108 g)</c>. Source: us-16-cfr-500 asks for both; from one pound on in pounds.
+    /// The declaration in both units, each cut down so that neither says more: <c>Net Wt 3.8 oz (108 g)</c>. Source: 16-cfr-500 asks for both; from one pound on in pounds.
     /// </summary>
     /// <param name="declared">The declared mass, from 1 g to 1000 kg.</param>
     /// <exception cref="ArgumentOutOfRangeException">Outside that range, or not a number.</exception>

@@ -60,7 +60,7 @@ public sealed record Moisture
     /// <exception cref="ArgumentOutOfRangeException">A mass of 0, negative, above 1e6 g, or not a number.</exception>
     public Figure<Ratio>? WaterLeft(Mass poured, Mass now)
     {
-        double before = Guard.InRange(Stored.ToGrams(poured), 1e-6, 1e6, "The poured mass of a bar", "g", nameof(poured)), after = Guard.InRange(Stored.ToGrams(now), 1e-6, 1e6, "The mass of a bar", "g", nameof(now));
+        double before = Stored.BarGrams(poured, "The poured mass of a bar"), after = Stored.BarGrams(now, "The mass of a bar");
         double lost = before - after;
         if (lost > before * LargestFraction * (1 + 1e-9))
             return null;
