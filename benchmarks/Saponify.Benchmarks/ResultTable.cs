@@ -20,7 +20,7 @@ internal static class ResultTable
     private const double MostOfGrowth = 1.05;
 
     private static readonly Type[] s_types =
-        [typeof(PlanBenchmarks), typeof(MarginBenchmarks), typeof(AnalyzerBenchmarks), typeof(FormulaFileBenchmarks), typeof(AmountBenchmarks), typeof(PantryBenchmarks), typeof(ThreadBenchmarks), typeof(SweepBenchmarks)];
+        [typeof(PlanBenchmarks), typeof(MarginBenchmarks), typeof(AnalyzerBenchmarks), typeof(FormulaFileBenchmarks), typeof(AmountBenchmarks), typeof(PantryBenchmarks), typeof(ScoreBenchmarks), typeof(ThreadBenchmarks), typeof(SweepBenchmarks)];
 
     private static readonly TableRow[] s_rows =
     [
@@ -34,6 +34,9 @@ internal static class ResultTable
         new("`Analyze()`, twelve rules, clean formula", "AnalyzerBenchmarks.TwelveRules", "the same twelve by FluentValidation over the same facts", "AnalyzerBenchmarks.FluentValidation")
             { Goal = "at most 1/5 of time and bytes", IsMet = (ratio, own, other) => ratio <= 0.2 && own.Bytes * 5 <= other.Bytes },
         new("`Analyze()`, all rules, clean formula", "AnalyzerBenchmarks.Clean", "", null),
+        new("`Analyze()`, all rules, faulty formula", "AnalyzerBenchmarks.Faulty", "", null),
+        new("the same, and every fix tried", "AnalyzerBenchmarks.FaultyWithFixes", "", null),
+        new("the seven scores of six fats", "ScoreBenchmarks.ScoresOfABlend", "the same formulas as straight-line doubles", "ScoreBenchmarks.StraightLineDoubles"),
         new("read a formula, strict, all faults", "FormulaFileBenchmarks.Read", "System.Text.Json, strict, into a class of strings", "FormulaFileBenchmarks.SystemTextJsonIntoStrings")
             { Goal = "at most 2", IsMet = (ratio, _, _) => ratio <= 2 },
         new("read a formula as `Write` writes it", "FormulaFileBenchmarks.ReadAsWritten", "the same", "FormulaFileBenchmarks.SystemTextJsonIntoStringsAsWritten")
@@ -57,7 +60,7 @@ internal static class ResultTable
         Job warm = Job.Default.WithWarmupCount(5).WithIterationCount(15).WithIterationTime(TimeInterval.FromMilliseconds(200));
         Job cold = Job.Default.WithStrategy(RunStrategy.ColdStart).WithLaunchCount(15).WithWarmupCount(0).WithIterationCount(1);
         Summary[] summaries = [.. Measure(warm, isCold: false, results), .. Measure(cold, isCold: true, results)];
-        (double fats, double formulas) = Growth.Exponents(Console.Out);
+        (string What, double Exponent)[] growth = Growth.Exponents(Console.Out);
         if (s_rows.Any(r => !results.ContainsKey((r.Method, r.IsCold)) || (r.Baseline is not null && !results.ContainsKey((r.Baseline, r.IsCold)))))
             return false;
         StringBuilder text = new();
@@ -67,7 +70,7 @@ internal static class ResultTable
         foreach (TableRow row in s_rows)
             text.Append(row.Text(results)).Append('\n');
         text.Append("\n| growth | exponent | goal | |\n|---|---:|---|---|\n");
-        foreach ((string what, double exponent) in (ReadOnlySpan<(string, double)>)[("of a plan and its tables with the fats, 1 to 1000", fats), ("with the formulas, 1 to 10,000", formulas)])
+        foreach ((string what, double exponent) in growth)
             text.Append(CultureInfo.InvariantCulture, $"| {what} | {exponent:F2} | at most {MostOfGrowth} | {(exponent <= MostOfGrowth ? "met" : "missed")} |\n");
         Directory.CreateDirectory(Path.GetDirectoryName(path)!);
         File.WriteAllText(path, text.ToString());
