@@ -1,14 +1,15 @@
 #if NET10_0_OR_GREATER
 using System.Runtime.InteropServices;
+using Saponify.Analysis;
 using Saponify.Tests.Support;
 
 namespace Saponify.Tests.Packaging;
 
-/// <summary>A native app plans a formula, and our assemblies give no trim or AOT warning. UnitsNet warns of its own reflection; that is named in the README.</summary>
+/// <summary>A native app plans and checks a formula, and our assemblies give no trim or AOT warning. UnitsNet warns of its own reflection; that is named in the README.</summary>
 public class NativeAotTests
 {
     [Fact]
-    public void NativeApp_PlansAFormula_WithoutAWarningOfOurs()
+    public void NativeApp_PlansAndChecksAFormula_WithoutAWarningOfOurs()
     {
         string? linker = ((string[])["clang", "gcc"]).FirstOrDefault(IsInstalled);
         Assert.SkipUnless(linker is not null && OperatingSystem.IsLinux(), "native AOT needs clang or gcc on Linux");
@@ -21,7 +22,8 @@ public class NativeAotTests
             Assert.All(warnings, w => Assert.Contains("UnitsNet", w, StringComparison.Ordinal));
             string example = Repository.Path("data", "examples", "goat-milk-frozen.json");
             string printed = Shell.Succeed(folder, Path.Combine(folder, "app", "Saponify.AotSmoke"), example);
-            Assert.Equal(FormulaFile.Read(File.ReadAllBytes(example), Pantry.Reference).Formula!.Plan().ToString(), printed);
+            Formula formula = FormulaFile.Read(File.ReadAllBytes(example), Pantry.Reference).Formula!;
+            Assert.Equal($"{formula.Plan()}{FormulaAnalyzer.Default.Analyze(formula)}", printed);
         }
         finally
         {
