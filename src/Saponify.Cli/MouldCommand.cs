@@ -26,12 +26,12 @@ internal static class MouldCommand
         Option<Length[]?> kerf = AmountOptions.Lengths("--kerf", "What one cut takes away.", 1, "1mm");
         Option<Length[]?> ends = AmountOptions.Lengths("--ends", "What is trimmed off each end.", 1, "5mm");
         Option<int> samples = new("--samples") { Description = "Bars of each block kept back as samples." };
-        Option<Temperature?> pour = AmountOptions.Warmth("--pour", "The batter at the pour, such as 38C.", 0, 100);
+        Option<Temperature?> pour = AmountOptions.Warmth("--pour", "The batter at the pour, such as 38C.", MouldHeat.PourLimits);
         Option<bool> insulated = new("--insulated") { Description = "The mould is wrapped or stands warm." };
         Option<Ratio?> left = AmountOptions.Share("--left-in-pot", "Share of the batch that stays in the pot, such as 1%.");
         Option<Ratio?> loss = AmountOptions.Share("--loss", "Loss from the pour to the cured bar by your own weighings, such as 9%.");
         Option<int?> bars = new("--bars") { Description = "Bars wanted for sale; with --each." };
-        Option<Mass?> each = AmountOptions.Masses("--each", "Cured mass wanted of each, such as 110g.", 1, 1e5);
+        Option<Mass?> each = AmountOptions.Masses("--each", "Cured mass wanted of each, such as 110g.", BarOrder.CuredMassLimits);
         Command command = new("mould", "How much batter a mould takes, how many bars it gives, how warm it may get, what a bar can lose.")
         {
             files, box, slab, cylinder, cavities, volume, lining, filled, cut, kerf, ends, samples, pour, insulated, left, loss, bars, each,

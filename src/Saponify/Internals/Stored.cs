@@ -45,6 +45,8 @@ internal static class Stored
         return fraction;
     }
 
+    internal static double Fraction(Ratio ratio, Limits limits, string what) => Fraction(ratio, limits.Low, limits.High, what);
+
     /// <summary>The fraction that a percentage means: 6.3 is 0.063.</summary>
     internal static double OfPercent(double percent) => percent == Math.Floor(percent) ? percent / 100 : Decimals.TimesPowerOfTen(percent, -2);
 
@@ -53,6 +55,8 @@ internal static class Stored
         double celsius = temperature.Unit == TemperatureUnit.DegreeCelsius ? temperature.Value : temperature.DegreesCelsius;
         return Guard.InRange(celsius, low, high, what, "degrees Celsius", nameof(temperature));
     }
+
+    internal static double Celsius(Temperature temperature, Limits limits, string what) => Celsius(temperature, limits.Low, limits.High, what);
 
     /// <summary>A ratio as percent, so that it reads well and gives back the same fraction.</summary>
     internal static Ratio ToRatio(double fraction) => Ratio.FromDecimalFractions(fraction);

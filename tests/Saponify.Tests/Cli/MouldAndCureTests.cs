@@ -60,7 +60,7 @@ public class MouldAndCureTests
     [InlineData("", "Give one mould")]
     [InlineData("--box 25cm,9cm,7cm --volume 1L", "Give one mould")]
     [InlineData("--box 25cm,9cm", "has 2 sizes, not 3")]
-    [InlineData("--box 25cm,9,7cm", "needs a length")]
+    [InlineData("--box 25cm,9,7cm", "the unit is missing; write cm, mm, m or in")]
     [InlineData("--box 25cm,9cm,7cm --lining 5cm", "The lining")]
     [InlineData("--box 25cm,9cm,7cm --filled 8cm", "The fill height")]
     [InlineData("--slab 25cm,9cm,7cm --cut 3cm", "A slab is cut both ways")]

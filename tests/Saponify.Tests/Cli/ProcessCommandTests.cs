@@ -56,7 +56,7 @@ public class ProcessCommandTests
     [InlineData("--ice", "30", "a share needs the sign %")]
     [InlineData("--vessel", "wood,1L,10cm,100g", "There is no material \"wood\"")]
     [InlineData("--vessel", "hdpe,0L,10cm,100g", "The volume of a vessel")]
-    [InlineData("--vessel", "hdpe,1L,10,100g", "needs a length in cm, mm, m or in")]
+    [InlineData("--vessel", "hdpe,1L,10,100g", "the unit is missing; write cm, mm, m or in")]
     [InlineData("--vessel", "hdpe,1L", "has not the four parts")]
     [InlineData("--colour", "red", "no option --colour")]
     public void WrongUse_IsExplained_AndExitsWith64(string option, string value, string fault)

@@ -6,6 +6,8 @@ namespace Saponify;
 /// <summary>What a bar weighed on a day. Equality is exact; <c>default</c> is no mass on the first day of the calendar, and no series takes it.</summary>
 public readonly record struct BarWeighing
 {
+    internal static readonly Limits MassLimits = new(1e-6, 1e6);
+
     /// <summary>Notes a weighing.</summary>
     /// <param name="date">The day.</param>
     /// <param name="mass">What the bar weighed, above 0 up to 1000 kg.</param>
@@ -13,7 +15,7 @@ public readonly record struct BarWeighing
     public BarWeighing(DateOnly date, Mass mass)
     {
         Date = date;
-        Grams = Guard.InRange(Stored.ToGrams(mass), 1e-6, 1e6, "The mass of a bar", "g", nameof(mass));
+        Grams = Guard.InRange(Stored.ToGrams(mass), MassLimits, "The mass of a bar", "g", nameof(mass));
         IsWritten = true;
         Mass = mass;
     }

@@ -9,6 +9,9 @@ namespace Saponify;
 /// </summary>
 public sealed record CureSeries
 {
+    /// <summary>Name of a bar that has none.</summary>
+    internal const string Unnamed = "the bar";
+
     /// <summary>A gain below this share of the mass may be damp air. Common practice, no source.</summary>
     private const double Damp = 0.002;
 
@@ -43,7 +46,7 @@ public sealed record CureSeries
         init
         {
             if (value is { } mass)
-                Guard.InRange(Stored.ToGrams(mass), 1e-6, 1e6, "The poured mass of a bar", "g", nameof(value));
+                Guard.InRange(Stored.ToGrams(mass), BarWeighing.MassLimits, "The poured mass of a bar", "g", nameof(value));
             field = value;
         }
     }
