@@ -26,7 +26,7 @@ public sealed record Vessel
         Material = material;
         Milliliters = Guard.InRange(volume.Milliliters, VolumeLimits, "The volume of a vessel", "mL", nameof(volume));
         Centimeters = Guard.InRange(diameter.Centimeters, DiameterLimits, "The diameter of a vessel", "cm", nameof(diameter));
-        Grams = Guard.InRange(mass.Grams, MassLimits, "The mass of a vessel", "g", nameof(mass));
+        Grams = Guard.InRange(Stored.ToGrams(mass), MassLimits, "The mass of a vessel", "g", nameof(mass));
     }
 
     internal double Milliliters { get; }
