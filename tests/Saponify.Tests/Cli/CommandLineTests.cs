@@ -1,5 +1,6 @@
 using System.CommandLine;
 using System.Text.Json;
+using System.Text.Json.Nodes;
 using Saponify.Cli;
 using Saponify.Tests.Support;
 
@@ -64,9 +65,10 @@ public class CommandLineTests
     [InlineData("SFY6108", 0, "info SFY6108", """ "pouredOn": "2026-11-01", "soldFrom": "2026-11-15" """)]
     public void Check_TakesTheCircumstancesFromTheFile(string rule, int expected, string finding, string setup)
     {
-        string json = File.ReadAllText(Example("oat-and-cream")), with = json.Replace("\"fats\":", $"\"setup\": {{{setup}}},\n  \"fats\":", StringComparison.Ordinal);
-        Assert.DoesNotContain(rule, RunWith(json, "check", "-").Output, StringComparison.Ordinal);
-        (int exit, string output, string errors) = RunWith(with, "check", "-");
+        JsonNode file = JsonNode.Parse(File.ReadAllText(Example("oat-and-cream")))!;
+        Assert.DoesNotContain(rule, RunWith(file.ToJsonString(), "check", "-").Output, StringComparison.Ordinal);
+        file["setup"] = JsonNode.Parse($"{{{setup}}}");
+        (int exit, string output, string errors) = RunWith(file.ToJsonString(), "check", "-");
         Assert.Equal((expected, ""), (exit, errors));
         Assert.Contains(finding, output, StringComparison.Ordinal);
     }
@@ -74,7 +76,7 @@ public class CommandLineTests
     [Fact]
     public void Check_OfAWrongSetup_SaysWhere_AndExitsWithTwo()
     {
-        string json = File.ReadAllText(Example("oat-and-cream")).Replace("\"fats\":", "\"setup\": { \"pour\": \"38 cm\", \"moulds\": 0 },\n  \"fats\":", StringComparison.Ordinal);
+        string json = File.ReadAllText(Example("market-day-bar")).Replace("\"fats\":", "\"setup\": { \"pour\": \"38 cm\", \"moulds\": 0 },\n  \"fats\":", StringComparison.Ordinal);
         (int exit, string output, string errors) = RunWith(json, "check", "-");
         Assert.Equal(2, exit);
         Assert.Contains("standard input(4,22): error SFY1006: \"pour\": ", errors, StringComparison.Ordinal);
@@ -85,7 +87,7 @@ public class CommandLineTests
     [Fact]
     public void Check_OfAMouldTooSmall_IsMendedByFix_AndTheSetupStays()
     {
-        string json = File.ReadAllText(Example("oat-and-cream")).Replace("\"fats\":", "\"setup\": { \"mould\": { \"box\": { \"length\": \"14 cm\", \"width\": \"8 cm\", \"height\": \"6 cm\" } }, \"pour\": \"38 °C\" },\n  \"fats\":", StringComparison.Ordinal);
+        string json = File.ReadAllText(Example("market-day-bar")).Replace("\"fats\":", "\"setup\": { \"mould\": { \"box\": { \"length\": \"14 cm\", \"width\": \"8 cm\", \"height\": \"6 cm\" } }, \"pour\": \"38 °C\" },\n  \"fats\":", StringComparison.Ordinal);
         (int exit, string output, string errors) = RunWith(json, "fix", "-", "--product", "--rule", "SFY6101");
         Assert.Equal(0, exit);
         Assert.Contains("which fills the mould", errors, StringComparison.Ordinal);
