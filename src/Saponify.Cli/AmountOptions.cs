@@ -7,15 +7,15 @@ namespace Saponify.Cli;
 /// <summary>Options that take an amount with its unit.</summary>
 internal static class AmountOptions
 {
-    internal static Option<Temperature?> Warmth(string name, string description, double low, double high) => new(name)
+    internal static Option<Temperature?> Warmth(string name, string description, Limits limits) => new(name)
     {
         Description = description,
         CustomParser = result =>
         {
             string text = string.Join(' ', result.Tokens.Select(t => t.Value));
-            if (AmountReader.TryTemperature(text, out Temperature temperature, out string? fault) && temperature.DegreesCelsius >= low && temperature.DegreesCelsius <= high)
+            if (AmountReader.TryTemperature(text, out Temperature temperature, out string? fault) && temperature.DegreesCelsius >= limits.Low && temperature.DegreesCelsius <= limits.High)
                 return temperature;
-            result.AddError($"{name}: {fault ?? $"\"{text}\" is outside {Text.Number(low)} to {Text.Number(high)} °C"}.");
+            result.AddError($"{name}: {fault ?? $"\"{text}\" is outside {Text.Number(limits.Low)} to {Text.Number(limits.High)} °C"}.");
             return null;
         },
     };
@@ -44,7 +44,7 @@ internal static class AmountOptions
             string? fault = null;
             var lengths = new Length[parts.Length];
             for (int i = 0; i < parts.Length && fault is null; i++)
-                TryLength(parts[i], out lengths[i], out fault);
+                AmountReader.TryLength(parts[i], out lengths[i], out fault);
             if (fault is null && (count < 0 || parts.Length == count))
                 return lengths;
             result.AddError($"{name}: {fault ?? FormattableString.Invariant($"\"{text}\" has {parts.Length} sizes, not {count}")}; write it like {form}.");
@@ -52,34 +52,16 @@ internal static class AmountOptions
         },
     };
 
-    internal static Option<Mass?> Masses(string name, string description, double low, double high) => new(name)
+    internal static Option<Mass?> Masses(string name, string description, Limits limits) => new(name)
     {
         Description = description,
         CustomParser = result =>
         {
             string text = string.Join(' ', result.Tokens.Select(t => t.Value));
-            if (AmountReader.TryMass(text, out Mass mass, out string? fault) && Stored.ToGrams(mass) >= low && Stored.ToGrams(mass) <= high)
+            if (AmountReader.TryMass(text, out Mass mass, out string? fault) && Stored.ToGrams(mass) >= limits.Low && Stored.ToGrams(mass) <= limits.High)
                 return mass;
-            result.AddError($"{name}: {fault ?? $"\"{text}\" is outside {Text.Number(low)} to {Text.Number(high)} g"}.");
+            result.AddError($"{name}: {fault ?? $"\"{text}\" is outside {Text.Number(limits.Low)} to {Text.Number(limits.High)} g"}.");
             return null;
         },
     };
-
-    internal static bool TryLength(string text, out Length length, out string? fault)
-    {
-        length = default;
-        if (!AmountReader.TryNumber(text, out double number, out ReadOnlySpan<char> unit, out fault))
-            return false;
-        Length? read = unit switch
-        {
-            "cm" => Length.FromCentimeters(number),
-            "mm" => Length.FromMillimeters(number),
-            "m" => Length.FromMeters(number),
-            "in" => Length.FromInches(number),
-            _ => null,
-        };
-        fault = read is null ? $"\"{text}\" needs a length in cm, mm, m or in" : null;
-        length = read ?? default;
-        return read is not null;
-    }
 }

@@ -18,7 +18,7 @@ internal static class CheckCommand
         output.AcceptOnlyFromAmong("text", "json");
         Option<bool> all = new("--all") { Description = "Show hidden findings and rules that did not apply as well." };
         SetupOptions setup = new();
-        Command command = new("check", "Checks formulas like a compiler checks programs: findings with place, severity, message and fixes.") { files, config, sarif, output, all };
+        Command command = new("check", "Checks formulas like a compiler checks programs: findings with place, severity, message and fixes. Circumstances come from the setup of the file where no option says otherwise.") { files, config, sarif, output, all };
         setup.AddTo(command);
         command.SetAction(result => Run(result, input, result.GetValue(files)!, f => setup.Of(result, f.Setup), result.GetValue(config), result.GetValue(sarif), result.GetValue(output) == "json", result.GetValue(all)));
         return command;

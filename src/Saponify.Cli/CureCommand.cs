@@ -14,9 +14,9 @@ internal static class CureCommand
         Option<Ratio?> weekly = AmountOptions.Share("--weekly-loss", "A bar is ready when it loses less than this in a week, such as 1%.");
         Option<Ratio?> near = AmountOptions.Share("--near-final", "Or when it is heavier than its final mass by no more than this, such as 0.5%.");
         Option<string?> formula = new("--formula") { Description = "The formula file, for the mass balance of the water." };
-        Option<Mass?> poured = AmountOptions.Masses("--poured", "What each bar weighed as poured.", 1e-6, 1e6);
+        Option<Mass?> poured = AmountOptions.Masses("--poured", "What each bar weighed as poured.", Stored.BarLimits);
         Option<Ratio?> further = AmountOptions.Share("--further-loss", "What bars will still lose until they are sold, such as 1%.");
-        Option<Mass?> declared = AmountOptions.Masses("--declared", "A declared mass to hold against the bars.", 1e-6, 1e6);
+        Option<Mass?> declared = AmountOptions.Masses("--declared", "A declared mass to hold against the bars.", Stored.BarLimits);
         Command command = new("cure", "Fits your own weighings of curing bars: final mass, ready date with interval, water left, faults, net quantity.")
         {
             file, scale, weekly, near, formula, poured, further, declared,

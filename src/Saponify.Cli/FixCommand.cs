@@ -16,7 +16,7 @@ internal static class FixCommand
         Option<string[]> rules = new("--rule") { Description = "Only fixes of these rules, such as SFY2001.", AllowMultipleArgumentsPerToken = true };
         Option<string?> config = new("--config") { Description = "Configuration of the rules (JSON)." };
         SetupOptions setup = new();
-        Command command = new("fix", "Applies the fixes that the rules offer, one after the other; shows the change, and writes it only with --write.") { files, write, product, rules, config };
+        Command command = new("fix", "Applies the fixes that the rules offer, one after the other; shows the change, and writes it only with --write. Circumstances come from the setup of the file where no option says otherwise.") { files, write, product, rules, config };
         setup.AddTo(command);
         command.SetAction(result => Run(result, input));
         return command;

@@ -58,7 +58,7 @@ internal static class FormulaInput
             errors.WriteLine(Line(NameOf(path), "note", notice));
     }
 
-    private static string NameOf(string path) => path == "-" ? "standard input" : path;
+    internal static string NameOf(string path) => path == "-" ? "standard input" : path;
 
     /// <summary>Not more than is refused anyway.</summary>
     private static byte[] FromFile(string path)

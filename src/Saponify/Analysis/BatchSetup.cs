@@ -9,6 +9,8 @@ namespace Saponify;
 /// </summary>
 public sealed record BatchSetup
 {
+    internal static readonly Limits MouldLimits = new(1, 10_000);
+
     /// <summary>Nothing known.</summary>
     public static BatchSetup Unknown { get; } = new();
 
@@ -41,7 +43,7 @@ public sealed record BatchSetup
 
     /// <summary>How many of these moulds there are, from 1 to 10,000; 1 unless said.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside that range.</exception>
-    public int Moulds { get; init => field = (int)Guard.InRange(value, 1, 10_000, "The number of moulds", "", nameof(value)); } = 1;
+    public int Moulds { get; init => field = (int)Guard.InRange(value, MouldLimits, "The number of moulds", "", nameof(value)); } = 1;
 
     /// <summary>How the block is cut; null when not said, or for a mould of cavities.</summary>
     public CuttingPlan? Cut { get; init; }
@@ -54,7 +56,7 @@ public sealed record BatchSetup
         init
         {
             if (value is { } pour)
-                Stored.Celsius(pour, 0, 100, "The temperature at the pour");
+                Stored.Celsius(pour, MouldHeat.PourLimits, "The temperature at the pour");
             field = value;
         }
     }
@@ -64,11 +66,11 @@ public sealed record BatchSetup
 
     /// <summary>Share of the batch that stays in pot and bowls, from 0 to 50 %; nothing unless said.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside that range, or not a number.</exception>
-    public Ratio LeftInPot { get; init => field = Stored.ToRatio(Stored.Fraction(value, 0, 0.5, "What stays in the pot")); }
+    public Ratio LeftInPot { get; init => field = Stored.ToRatio(Stored.Fraction(value, BarOrder.LeftInPotLimits, "What stays in the pot")); }
 
     /// <summary>Bars for sale that are wanted, from 1 to 1,000,000; null when not said.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside that range.</exception>
-    public int? WantedBars { get; init => field = value is { } bars ? (int)Guard.InRange(bars, 1, 1_000_000, "The number of bars", "", nameof(value)) : null; }
+    public int? WantedBars { get; init => field = value is { } bars ? (int)Guard.InRange(bars, BarOrder.BarsLimits, "The number of bars", "", nameof(value)) : null; }
 
     /// <summary>The day of the pour; null when not said.</summary>
     public DateOnly? PouredOn { get; init; }

@@ -9,6 +9,8 @@ namespace Saponify;
 /// </summary>
 public sealed record FragranceLimit
 {
+    internal static readonly Limits ShareLimits = new(0, 1);
+
     /// <summary>States a limit.</summary>
     /// <param name="additive">Id of the additive, for example <c>fragrance-oil</c>; not blank.</param>
     /// <param name="ofProduct">Highest share of the finished product by mass, from 0 to 100 %.</param>
@@ -18,7 +20,7 @@ public sealed record FragranceLimit
     public FragranceLimit(string additive, Ratio ofProduct, string source)
     {
         Additive = Guard.Text(additive, "The additive of a limit");
-        Fraction = Stored.Fraction(ofProduct, 0, 1, "The limit of a fragrance");
+        Fraction = Stored.Fraction(ofProduct, ShareLimits, "The limit of a fragrance");
         Source = Guard.Text(source, "The source of a limit");
     }
 

@@ -57,6 +57,20 @@ internal static class AmountReader
         return true;
     }
 
+    internal static bool TryLength(ReadOnlySpan<char> text, out Length length, out string? fault)
+    {
+        length = default;
+        if (!TryNumber(text, out double number, out ReadOnlySpan<char> rest, out fault))
+            return false;
+        if (!UnitTable.TryFind(UnitTable.Length, rest, out LengthUnit unit))
+        {
+            fault = WrongUnit(rest, "cm, mm, m or in", "");
+            return false;
+        }
+        length = Length.From(number, unit);
+        return true;
+    }
+
     internal static bool TryPercent(ReadOnlySpan<char> text, out Ratio ratio, out string? fault) => TryPercent(text, needsSign: true, out ratio, out fault);
 
     /// <summary>A share in per cent; without its sign only where another one follows, as in <c>97 to 99 %</c>.</summary>

@@ -17,6 +17,9 @@ internal static class Guard
         return value;
     }
 
+    internal static double InRange(double value, Limits limits, string what, string unit, [CallerArgumentExpression(nameof(value))] string? name = null) =>
+        InRange(value, limits.Low, limits.High, what, unit, name);
+
     internal static string Text(string? value, string what, [CallerArgumentExpression(nameof(value))] string? name = null)
     {
         ArgumentNullException.ThrowIfNull(value, name);

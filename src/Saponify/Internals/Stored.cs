@@ -16,9 +16,12 @@ internal static class Stored
     /// <summary>Grams of a mass, from 0 to <see cref="Guard.LargestGrams"/>.</summary>
     internal static double Grams(Mass mass, string what) => Guard.InRange(ToGrams(mass), 0, Guard.LargestGrams, what, "g", nameof(mass));
 
-    /// <summary>Grams of one bar: above 0, up to 1000 kg.</summary>
+    /// <summary>Mass of one bar in grams: above 0, up to 1000 kg.</summary>
+    internal static readonly Limits BarLimits = new(1e-6, 1e6);
+
+    /// <summary>Grams of one bar, within <see cref="BarLimits"/>.</summary>
     internal static double BarGrams(Mass mass, string what, [CallerArgumentExpression(nameof(mass))] string? name = null) =>
-        Guard.InRange(ToGrams(mass), 1e-6, 1e6, what, "g", name);
+        Guard.InRange(ToGrams(mass), BarLimits, what, "g", name);
 
     /// <summary>Grams of any mass.</summary>
     internal static double ToGrams(Mass mass) => mass.Unit switch
@@ -50,6 +53,8 @@ internal static class Stored
         return fraction;
     }
 
+    internal static double Fraction(Ratio ratio, Limits limits, string what) => Fraction(ratio, limits.Low, limits.High, what);
+
     /// <summary>The fraction that a percentage means: 6.3 is 0.063.</summary>
     internal static double OfPercent(double percent) => percent == Math.Floor(percent) ? percent / 100 : Decimals.TimesPowerOfTen(percent, -2);
 
@@ -58,6 +63,8 @@ internal static class Stored
         double celsius = temperature.Unit == TemperatureUnit.DegreeCelsius ? temperature.Value : temperature.DegreesCelsius;
         return Guard.InRange(celsius, low, high, what, "degrees Celsius", nameof(temperature));
     }
+
+    internal static double Celsius(Temperature temperature, Limits limits, string what) => Celsius(temperature, limits.Low, limits.High, what);
 
     /// <summary>A ratio as percent, so that it reads well and gives back the same fraction.</summary>
     internal static Ratio ToRatio(double fraction) => Ratio.FromDecimalFractions(fraction);

@@ -26,6 +26,12 @@ internal static class UnitTable
         ("C", TemperatureUnit.DegreeCelsius), ("F", TemperatureUnit.DegreeFahrenheit),
     ];
 
+    internal static readonly (string Text, LengthUnit Unit)[] Length =
+    [
+        ("cm", LengthUnit.Centimeter), ("mm", LengthUnit.Millimeter), ("m", LengthUnit.Meter), ("in", LengthUnit.Inch),
+        ("inch", LengthUnit.Inch), ("inches", LengthUnit.Inch),
+    ];
+
     internal static readonly (string Text, RatioUnit Unit)[] Ratio = [("%", RatioUnit.Percent)];
 
     /// <summary>The printed spelling of a unit, or null when the table has none.</summary>

@@ -77,6 +77,40 @@ internal sealed class BoundObject(ShapeReader reader, JsonPiece piece, Shape sha
 
     internal Temperature? Temperature(Member member) => Amount<Temperature>(member, AmountReader.TryTemperature, static t => t.DegreesCelsius);
 
+    internal Length? Length(Member member) => Amount<Length>(member, AmountReader.TryLength, static l => l.Centimeters);
+
+    internal HeatTransferCoefficient? HeatTransfer(Member member) => Amount<HeatTransferCoefficient>(member, SpecialAmounts.TryHeatTransfer, static h => h.WattsPerSquareMeterKelvin);
+
+    /// <summary>A whole number, written as a number: a count has no unit.</summary>
+    internal int? Count(Member member)
+    {
+        if (At(member) is not { } value)
+            return null;
+        if (value.Kind != JsonTokenType.Number)
+            reader.WrongType(value, member);
+        else if (!double.TryParse(value.Text, NumberStyles.Float, CultureInfo.InvariantCulture, out double number) || number != Math.Floor(number))
+            Report(ProblemIds.WrongAmount, member, $"\"{member.Name}\": {ShapeReader.Short(value.Text)} is no whole number", member.Wanted);
+        else if (IsInRange(value, member, number))
+            return (int)number;
+        return null;
+    }
+
+    /// <summary>The masses of a list; null when it is missing or one of them is wrong.</summary>
+    internal ValueList<Mass>? Masses(Member member)
+    {
+        if (ItemsOf(member) is not { } items)
+            return null;
+        List<Mass> masses = new(items.Count);
+        foreach (JsonPiece item in items)
+        {
+            if (item.Kind != JsonTokenType.String)
+                reader.Report(ProblemIds.WrongType, item, $"\"{member.Name}\" holds {item.KindName}", member.Wanted);
+            else if (Amount<Mass>(item, member, AmountReader.TryMass, Stored.ToGrams) is { } mass)
+                masses.Add(mass);
+        }
+        return masses.Count == items.Count ? masses.ToValueList() : null;
+    }
+
     internal Ratio? Parts(Member member) => Amount<Ratio>(member, SpecialAmounts.TryParts, static r => r.DecimalFractions);
 
     internal SaponificationValue? Saponification(Member member) => Amount<SaponificationValue>(member, SpecialAmounts.TrySaponification, static v => v.MilligramsKohPerGram);
@@ -96,15 +130,10 @@ internal sealed class BoundObject(ShapeReader reader, JsonPiece piece, Shape sha
     /// <summary>The objects of a list; a null stands for one that is no object.</summary>
     internal List<BoundObject?> List(Member member)
     {
-        if (At(member) is not { } value)
+        if (ItemsOf(member) is not { } pieces)
             return [];
-        if (value.Kind != JsonTokenType.StartArray)
-        {
-            reader.WrongType(value, member);
-            return [];
-        }
-        List<BoundObject?> items = new(value.Items.Count);
-        foreach (JsonPiece item in value.Items)
+        List<BoundObject?> items = new(pieces.Count);
+        foreach (JsonPiece item in pieces)
             items.Add(reader.Read(item, member.Shape!));
         return items;
     }
@@ -112,15 +141,10 @@ internal sealed class BoundObject(ShapeReader reader, JsonPiece piece, Shape sha
     /// <summary>The texts of a list; null when it is missing or one of them is wrong.</summary>
     internal ValueList<string>? Texts(Member member)
     {
-        if (At(member) is not { } value)
+        if (ItemsOf(member) is not { } items)
             return null;
-        if (value.Kind != JsonTokenType.StartArray)
-        {
-            reader.WrongType(value, member);
-            return null;
-        }
         bool sound = true;
-        foreach (JsonPiece item in value.Items)
+        foreach (JsonPiece item in items)
         {
             if (item.Kind == JsonTokenType.String && !string.IsNullOrWhiteSpace(item.Text))
                 continue;
@@ -130,7 +154,17 @@ internal sealed class BoundObject(ShapeReader reader, JsonPiece piece, Shape sha
             else
                 reader.Report(ProblemIds.WrongType, item, $"\"{member.Name}\" holds {item.KindName}", member.Wanted);
         }
-        return sound ? [.. value.Items.Select(i => i.Text)] : null;
+        return sound ? [.. items.Select(i => i.Text)] : null;
+    }
+
+    private List<JsonPiece>? ItemsOf(Member member)
+    {
+        if (At(member) is not { } value)
+            return null;
+        if (value.Kind == JsonTokenType.StartArray)
+            return value.Items;
+        reader.WrongType(value, member);
+        return null;
     }
 
     private string? StringOf(Member member)
@@ -143,23 +177,29 @@ internal sealed class BoundObject(ShapeReader reader, JsonPiece piece, Shape sha
         return null;
     }
 
-    private T? Amount<T>(Member member, Parser<T> parse, Func<T, double> size) where T : struct
+    private T? Amount<T>(Member member, Parser<T> parse, Func<T, double> size) where T : struct =>
+        StringOf(member) is null ? null : Amount(At(member)!, member, parse, size);
+
+    private T? Amount<T>(JsonPiece piece, Member member, Parser<T> parse, Func<T, double> size) where T : struct
     {
-        if (StringOf(member) is not { } text)
-            return null;
+        string text = piece.Text;
         if (!parse(text, out T value, out string? fault))
         {
             if (member.OfVolume is not null && AmountReader.IsVolume(text))
                 fault = member.OfVolume;
-            Report(ProblemIds.WrongAmount, member, $"\"{member.Name}\": {fault}", member.Wanted);
+            reader.Report(ProblemIds.WrongAmount, piece, $"\"{member.Name}\": {fault}", member.Wanted);
             return null;
         }
-        double at = size(value);
+        return IsInRange(piece, member, size(value)) ? value : null;
+    }
+
+    private bool IsInRange(JsonPiece piece, Member member, double at)
+    {
         if (at >= member.Low && at <= member.High)
-            return value;
+            return true;
         double scale = member.Kind == MemberKind.Percent ? 100 : 1;
-        Report(ProblemIds.OutOfRange, member, $"\"{ShapeReader.Short(text)}\" is out of range",
-            $"{member.Name} goes from {Internals.Text.Exact(member.Low * scale)} to {Internals.Text.Exact(member.High * scale)} {member.RangeUnit}");
-        return null;
+        reader.Report(ProblemIds.OutOfRange, piece, $"\"{ShapeReader.Short(piece.Text)}\" is out of range",
+            $"{member.Name} goes from {Internals.Text.Exact(member.Low * scale)} to {Internals.Text.Exact(member.High * scale)} {member.RangeUnit}".TrimEnd());
+        return false;
     }
 }

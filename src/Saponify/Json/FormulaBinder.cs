@@ -7,7 +7,7 @@ namespace Saponify;
 /// <summary>From pieces of JSON to a formula. Goes on after a fault, so that all of them are reported; then there is no formula.</summary>
 internal sealed class FormulaBinder(ShapeReader reader, Pantry pantry)
 {
-    private delegate bool Finder<T>(string name, out T? found);
+    internal delegate bool Finder<T>(string name, out T? found);
 
     private string? _data;
 
@@ -33,26 +33,11 @@ internal sealed class FormulaBinder(ShapeReader reader, Pantry pantry)
         LiquidPlan? liquids = file.Object(S.LiquidsMember) is { } liquid ? Liquids(liquid) : null;
         List<AdditivePortion> additives = Lines(file, S.Additives, Additive);
         if (file.Object(S.Setup) is { } setup)
-            Setup = Circumstances(setup);
+            Setup = new SetupBinder(reader, pantry).Bind(setup);
         List<Suppression> suppressions = [.. file.List(S.Suppressions).OfType<BoundObject>().Select(SuppressionBinder.Bind).OfType<Suppression>()];
         return reader.Problems.Count > 0 || name is null || alkali is null || liquids is null
             ? null
             : new Formula(name) { Fats = fats.ToValueList(), Alkali = alkali, Liquids = liquids, Additives = additives.ToValueList(), Suppressions = suppressions.ToValueList() };
-    }
-
-    private static BatchSetup Circumstances(BoundObject setup) => new()
-    {
-        Scale = setup.Object(S.SetupScale) is { } scale ? Scale(scale) : null,
-        AlkaliScale = setup.Object(S.SetupAlkaliScale) is { } alkaliScale ? Scale(alkaliScale) : null,
-        Form = setup.Choice(S.SetupForm) switch { "bar" => ProductForm.Bar, "soft" => ProductForm.Soft, _ => null },
-        Excluded = setup.Texts(S.SetupExcluded) ?? default,
-        Markets = setup.Texts(S.SetupMarkets) ?? default,
-    };
-
-    private static Scale? Scale(BoundObject scale)
-    {
-        (Mass? step, Mass? least, Mass? most, Ratio? accuracy, bool? tared) = (scale.Mass(S.ScaleStep), scale.Mass(S.ScaleMinimum), scale.Mass(S.ScaleCapacity), scale.Percent(S.ScaleAccuracy), scale.Flag(S.ScaleTared));
-        return step is { } of ? new(of) { MinimumLoad = least, Capacity = most, Accuracy = accuracy, IsTared = tared ?? true } : null;
     }
 
     /// <summary>The lines of a list, as far as they can be made.</summary>
@@ -250,7 +235,11 @@ internal sealed class FormulaBinder(ShapeReader reader, Pantry pantry)
         return stage is null ? portion : portion.At(stage switch { "lyeLiquid" => Stage.LyeLiquid, "fats" => Stage.Fats, "trace" => Stage.Trace, _ => Stage.Top });
     }
 
-    private T? Material<T>(BoundObject line, Member member, Finder<T> find, Func<string, ValueList<string>> nearest) where T : class
+    private T? Material<T>(BoundObject line, Member member, Finder<T> find, Func<string, ValueList<string>> nearest) where T : class =>
+        Material(reader, line, member, find, nearest);
+
+    /// <summary>The material that a member names; one that is not there is reported with the nearest.</summary>
+    internal static T? Material<T>(ShapeReader reader, BoundObject line, Member member, Finder<T> find, Func<string, ValueList<string>> nearest) where T : class
     {
         if (line.Text(member) is not { } name)
             return null;

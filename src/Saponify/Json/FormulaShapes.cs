@@ -114,21 +114,7 @@ internal static class FormulaShapes
     internal static readonly Member LiquidsMember = new("liquids", MemberKind.Object, "How the liquid is decided.") { Required = true, Shape = Liquids };
     internal static readonly Member Additives = new("additives", MemberKind.List, "Everything else.") { Shape = Additive };
     internal static readonly Member Suppressions = new("suppressions", MemberKind.List, "Findings that are known and accepted.") { Shape = Suppression };
-    internal static readonly Member ScaleStep = new("step", MemberKind.Mass, "The smallest difference it shows.") { Required = true, Low = 1e-6, High = 1e5 };
-    internal static readonly Member ScaleMinimum = new("minimumLoad", MemberKind.Mass, "The smallest load it may be used for.") { Low = 0, High = 1e9 };
-    internal static readonly Member ScaleCapacity = new("capacity", MemberKind.Mass, "The largest load.") { Low = 0, High = 1e9 };
-    internal static readonly Member ScaleAccuracy = new("accuracy", MemberKind.Percent, "Stated relative accuracy; it counts between two scales.") { Low = 0, High = 0.2 };
-    internal static readonly Member ScaleTared = new("tared", MemberKind.Flag, "False when two readings are subtracted; true when left out.");
-    internal static readonly Shape Scale = new("scale", "A scale.", [ScaleStep, ScaleMinimum, ScaleCapacity, ScaleAccuracy, ScaleTared]);
-    internal static readonly Member SetupScale = new("scale", MemberKind.Object, "The scale that is weighed on.") { Shape = Scale };
-    internal static readonly Member SetupAlkaliScale = new("alkaliScale", MemberKind.Object, "The scale for the alkali, when it is another one.") { Shape = Scale };
-    internal static readonly Member SetupForm = new("form", MemberKind.Choice, "What is to come out.") { Choices = ["bar", "soft"] };
-    internal static readonly Member SetupExcluded = new("excluded", MemberKind.Texts, "What the customer or the label excludes: animal, milk, tree-nut ... or ids of materials.");
-    internal static readonly Member SetupMarkets = new("markets", MemberKind.Texts, "Market areas, such as EU.");
-    internal static readonly Member Setup = new("setup", MemberKind.Object, "Circumstances that are not the formula; the rules that need them speak.")
-    {
-        Shape = new("setup", "Circumstances of the batch. A member that this version does not know is refused, as everywhere.", [SetupScale, SetupAlkaliScale, SetupForm, SetupExcluded, SetupMarkets]),
-    };
+    internal static readonly Member Setup = new("setup", MemberKind.Object, "Circumstances that are not the formula; the rules that need them speak.") { Shape = SetupShapes.Setup };
 
     internal static readonly Shape Formula = new("formula", "A soap formula.", [FormatMember, WrittenBy, Data, Name, Fats, AlkaliMember, LiquidsMember, Additives, Setup, Suppressions]);
 }

@@ -20,7 +20,7 @@ internal sealed class JsonPiece
         _parent = parent;
         Kind = reader.TokenType;
         Start = NameStart = skip + (int)reader.TokenStartIndex;
-        Text = Kind == JsonTokenType.String ? reader.GetString()! : "";
+        Text = Kind == JsonTokenType.String ? reader.GetString()! : Kind == JsonTokenType.Number ? Encoding.UTF8.GetString(reader.ValueSpan) : "";
     }
 
     internal JsonTokenType Kind { get; }
@@ -37,7 +37,7 @@ internal sealed class JsonPiece
 
     internal int End { get; private set; }
 
-    /// <summary>The text of a string; empty for every other kind.</summary>
+    /// <summary>The text of a string, a number as it is written; empty for every other kind.</summary>
     internal string Text { get; }
 
     /// <summary>The values of an object's members, or the items of a list, in the order of the file.</summary>

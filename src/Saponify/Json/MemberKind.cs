@@ -30,6 +30,15 @@ internal enum MemberKind : byte
     /// <summary>A temperature with its unit.</summary>
     Temperature,
 
+    /// <summary>A length with its unit.</summary>
+    Length,
+
+    /// <summary>How well heat passes, such as 50 W/(m2 K).</summary>
+    HeatTransfer,
+
+    /// <summary>A whole number of things, written as a number.</summary>
+    Count,
+
     /// <summary>A saponification value with its unit.</summary>
     Saponification,
 
@@ -50,4 +59,7 @@ internal enum MemberKind : byte
 
     /// <summary>A list of texts that are not blank.</summary>
     Texts,
+
+    /// <summary>A list of masses with their units.</summary>
+    Masses,
 }

@@ -4,10 +4,11 @@ using UnitsNet;
 
 namespace Saponify;
 
-/// <summary>Amounts that only the formula file has: parts to one, saponification values, purities.</summary>
+/// <summary>Amounts that only the formula file has: parts to one, saponification values, purities, heat transfer.</summary>
 internal static class SpecialAmounts
 {
     internal const string AtLeast = "at least ";
+    internal const string HeatTransfer = "W/(m2 K)";
     private const string To = " to ";
 
     internal static bool TryParts(ReadOnlySpan<char> text, out Ratio parts, out string? fault)
@@ -21,6 +22,20 @@ internal static class SpecialAmounts
             return false;
         }
         parts = Ratio.FromDecimalFractions(number);
+        return true;
+    }
+
+    internal static bool TryHeatTransfer(ReadOnlySpan<char> text, out HeatTransferCoefficient transfer, out string? fault)
+    {
+        transfer = default;
+        if (!AmountReader.TryNumber(text, out double number, out ReadOnlySpan<char> unit, out fault))
+            return false;
+        if (!unit.SequenceEqual(HeatTransfer))
+        {
+            fault = $"\"{text.Trim()}\" is no heat transfer in {HeatTransfer}";
+            return false;
+        }
+        transfer = HeatTransferCoefficient.FromWattsPerSquareMeterKelvin(number);
         return true;
     }
 

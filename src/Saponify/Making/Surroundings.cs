@@ -6,15 +6,18 @@ namespace Saponify;
 /// <summary>What a vessel stands in while it cools: how warm it is, and how well it takes heat. Immutable; equality by content.</summary>
 public sealed record Surroundings
 {
+    internal static readonly Limits TemperatureLimits = new(-80, 100);
+    internal static readonly Limits TransferLimits = new(0.1, 1e5);
+
     /// <summary>Your own figures.</summary>
     /// <param name="temperature">From -80 to 100 degrees Celsius.</param>
     /// <param name="least">The least the heat transfer may be, from 0.1 to 100 000 W/(m2 K).</param>
     /// <param name="most">The most it may be; equal to the least when you know it.</param>
     /// <exception cref="ArgumentOutOfRangeException">Outside those ranges, the most below the least, or not a number.</exception>
     public Surroundings(Temperature temperature, HeatTransferCoefficient least, HeatTransferCoefficient most)
-        : this(Stored.Celsius(temperature, -80, 100, "The temperature of the surroundings"),
-            Guard.InRange(least.WattsPerSquareMeterKelvin, 0.1, 1e5, "The least heat transfer", "W/(m2 K)", nameof(least)),
-            Guard.InRange(most.WattsPerSquareMeterKelvin, Math.Max(0.1, least.WattsPerSquareMeterKelvin), 1e5, "The most heat transfer", "W/(m2 K)", nameof(most)),
+        : this(Stored.Celsius(temperature, TemperatureLimits, "The temperature of the surroundings"),
+            Guard.InRange(least.WattsPerSquareMeterKelvin, TransferLimits, "The least heat transfer", "W/(m2 K)", nameof(least)),
+            Guard.InRange(most.WattsPerSquareMeterKelvin, Math.Max(TransferLimits.Low, least.WattsPerSquareMeterKelvin), TransferLimits.High, "The most heat transfer", "W/(m2 K)", nameof(most)),
             "own figures", Evidence.Measured)
     {
     }
@@ -46,7 +49,7 @@ public sealed record Surroundings
     /// <summary>Still air of a room: 8 to 15 W/(m2 K), radiation included (memory). A free surface loses more while it steams.</summary>
     /// <param name="room">From -80 to 100 degrees Celsius.</param>
     /// <exception cref="ArgumentOutOfRangeException">Outside that range, or not a number.</exception>
-    public static Surroundings StillAir(Temperature room) => new(Stored.Celsius(room, -80, 100, "The temperature of the room"), 8, 15, "still air", Evidence.Memory);
+    public static Surroundings StillAir(Temperature room) => new(Stored.Celsius(room, TemperatureLimits, "The temperature of the room"), 8, 15, "still air", Evidence.Memory);
 
     /// <summary>
     /// A bath of water with ice floating in it, as deep as the content: 0 degrees Celsius, 50 to 200 W/(m2 K) through a wall of plastic or glass

@@ -9,6 +9,10 @@ namespace Saponify;
 /// </summary>
 public sealed record Vessel
 {
+    internal static readonly Limits VolumeLimits = new(1, 1e6);
+    internal static readonly Limits DiameterLimits = new(1, 500);
+    internal static readonly Limits MassLimits = new(0, 1e6);
+
     /// <summary>Makes a vessel.</summary>
     /// <param name="material">What it is made of.</param>
     /// <param name="volume">Volume to the brim, from 1 mL to 1000 L.</param>
@@ -20,9 +24,9 @@ public sealed record Vessel
     {
         ArgumentNullException.ThrowIfNull(material);
         Material = material;
-        Milliliters = Guard.InRange(volume.Milliliters, 1, 1e6, "The volume of a vessel", "mL", nameof(volume));
-        Centimeters = Guard.InRange(diameter.Centimeters, 1, 500, "The diameter of a vessel", "cm", nameof(diameter));
-        Grams = Guard.InRange(mass.Grams, 0, 1e6, "The mass of a vessel", "g", nameof(mass));
+        Milliliters = Guard.InRange(volume.Milliliters, VolumeLimits, "The volume of a vessel", "mL", nameof(volume));
+        Centimeters = Guard.InRange(diameter.Centimeters, DiameterLimits, "The diameter of a vessel", "cm", nameof(diameter));
+        Grams = Guard.InRange(Stored.ToGrams(mass), MassLimits, "The mass of a vessel", "g", nameof(mass));
     }
 
     internal double Milliliters { get; }
@@ -103,7 +107,7 @@ public sealed record Vessel
         double volume = lye.VolumeAt(Temperature.FromDegreesCelsius(peak))!.Value.Milliliters, free = 1 - (volume / Milliliters);
         if (free < 0)
             found.Add(new(VesselFindingKind.TooSmall, Material, volume, Milliliters, "mL", [], Evidence.Computed));
-        else if (leastHeadspace is { } least && free < Stored.Fraction(least, 0, 1, "The headspace"))
+        else if (leastHeadspace is { } least && free < Stored.Fraction(least, ProcessSetup.HeadspaceLimits, "The headspace"))
             found.Add(new(VesselFindingKind.LittleHeadspace, Material, free * 100, least.DecimalFractions * 100, "%", ["common-practice"], Evidence.Memory));
         return found.ToValueList();
     }

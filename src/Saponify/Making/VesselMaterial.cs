@@ -1,3 +1,4 @@
+using System.Diagnostics.CodeAnalysis;
 using UnitsNet;
 
 namespace Saponify;
@@ -59,9 +60,11 @@ public sealed record VesselMaterial
     public static VesselMaterial Of(string id)
     {
         ArgumentNullException.ThrowIfNull(id);
-        return MakingTables.Vessels.TryGetValue(id, out VesselMaterial? found) ? found
+        return TryFind(id, out VesselMaterial? found) ? found
             : throw new KeyNotFoundException($"There is no material \"{id}\". Known: {string.Join(", ", All.Select(m => m.Id))}.");
     }
+
+    internal static bool TryFind(string id, [NotNullWhen(true)] out VesselMaterial? material) => MakingTables.Vessels.TryGetValue(id, out material);
 
     /// <summary>The name.</summary>
     public override string ToString() => Name;

@@ -49,7 +49,7 @@ public class RuleMatrixTests
     [MemberData(nameof(Ids))]
     public void AFixOfAPage_RemovesItsFinding_AddsNoErrorAndNoWarning_AndIsNotOfferedAgain(string id)
     {
-        (_, BatchSetup? setup) = RulePage.Of(id).FaultyInput;
+        BatchSetup setup = RulePage.Of(id).FaultyFile.Setup;
         AnalysisReport before = RulePage.Of(id).Faulty;
         foreach (Diagnostic diagnostic in before.Diagnostics.Where(d => d.Id == id))
         {
@@ -67,10 +67,10 @@ public class RuleMatrixTests
     [MemberData(nameof(Ids))]
     public void ASuppressionWithAReason_MovesTheFinding_AndMakesNothingSafe(string id)
     {
-        (FormulaFile file, BatchSetup? setup) = RulePage.Of(id).FaultyInput;
-        AnalysisReport before = RulePage.Analyzer.Analyze(file.Formula!, setup);
+        FormulaFile file = RulePage.Of(id).FaultyFile;
+        AnalysisReport before = RulePage.Analyzer.Analyze(file.Formula!, file.Setup);
         Suppression[] suppressions = [.. before.Diagnostics.Where(d => d.Id == id).Select(d => d.Path.ToString()).Distinct().Select(p => new Suppression(id, p, "looked at"))];
-        AnalysisReport after = RulePage.Analyzer.Analyze(file.Formula! with { Suppressions = [.. suppressions] }, setup);
+        AnalysisReport after = RulePage.Analyzer.Analyze(file.Formula! with { Suppressions = [.. suppressions] }, file.Setup);
         Assert.DoesNotContain(after.Diagnostics, d => d.Id == id);
         Assert.Equal(before.Diagnostics.Where(d => d.Id == id).Select(d => d.ToMessage()), after.Suppressed.Select(d => d.ToMessage()));
         Assert.Equal(before.IsSafeToWeigh, after.IsSafeToWeigh);
@@ -80,7 +80,7 @@ public class RuleMatrixTests
     [Fact]
     public void EightThreads_AnyOrderOfRules_AnyCulture_GiveTheSameReportsAndLogs()
     {
-        (FormulaFile, BatchSetup?)[] inputs = [.. RulePage.All.Select(p => p.FaultyInput)];
+        FormulaFile[] inputs = [.. RulePage.All.Select(p => p.FaultyFile)];
         (string, byte[])[] expected = [.. inputs.Select(i => Written(RulePage.Analyzer, i))];
         Parallel.For(0, 8, new ParallelOptions { MaxDegreeOfParallelism = 8 }, thread =>
         {
@@ -97,9 +97,9 @@ public class RuleMatrixTests
         });
     }
 
-    private static (string Text, byte[] Log) Written(FormulaAnalyzer analyzer, (FormulaFile File, BatchSetup? Setup) input)
+    private static (string Text, byte[] Log) Written(FormulaAnalyzer analyzer, FormulaFile input)
     {
-        AnalysisReport report = analyzer.Analyze(input.File, input.Setup);
+        AnalysisReport report = analyzer.Analyze(input);
         return (report.ToString(), SarifLog.Write(report, "formula.json"));
     }
 

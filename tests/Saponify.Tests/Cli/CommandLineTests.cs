@@ -1,5 +1,6 @@
 using System.CommandLine;
 using System.Text.Json;
+using System.Text.Json.Nodes;
 using Saponify.Cli;
 using Saponify.Tests.Support;
 
@@ -54,6 +55,44 @@ public class CommandLineTests
         Assert.StartsWith("standard input(10,17): error SFY2001: alkali.superfat: ", output, StringComparison.Ordinal);
         Assert.Contains("    fix: Plan for a superfat of 5 % of all fat (changes the product)", output, StringComparison.Ordinal);
         Assert.EndsWith("1 formula: 1 error, 0 warnings, 1 info\n", output, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("SFY6101", 0, "warning SFY6101", """ "mould": { "box": { "length": "14 cm", "width": "8 cm", "height": "6 cm" } }, "pour": "38 °C" """)]
+    [InlineData("SFY3103", 0, "warning SFY3103", """ "process": { "room": "20 °C", "water": "15 °C", "lye": "40 °C", "milkLimit": "35 °C" } """)]
+    [InlineData("SFY3104", 1, "error SFY3104", """ "process": { "vessel": { "material": "aluminium", "volume": "1 L", "diameter": "11 cm", "mass": "200 g" } } """)]
+    [InlineData("SFY6104", 0, "warning SFY6104", """ "mould": { "slab": { "length": "40 cm", "width": "30 cm", "height": "4 cm" } }, "cut": { "thickness": "8 cm" } """)]
+    [InlineData("SFY6108", 0, "info SFY6108", """ "pouredOn": "2026-11-01", "soldFrom": "2026-11-15" """)]
+    public void Check_TakesTheCircumstancesFromTheFile(string rule, int expected, string finding, string setup)
+    {
+        JsonNode file = JsonNode.Parse(File.ReadAllText(Example("oat-and-cream")))!;
+        Assert.DoesNotContain(rule, RunWith(file.ToJsonString(), "check", "-").Output, StringComparison.Ordinal);
+        file["setup"] = JsonNode.Parse($"{{{setup}}}");
+        (int exit, string output, string errors) = RunWith(file.ToJsonString(), "check", "-");
+        Assert.Equal((expected, ""), (exit, errors));
+        Assert.Contains(finding, output, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Check_OfAWrongSetup_SaysWhere_AndExitsWithTwo()
+    {
+        string json = File.ReadAllText(Example("market-day-bar")).Replace("\"fats\":", "\"setup\": { \"pour\": \"38 cm\", \"moulds\": 0 },\n  \"fats\":", StringComparison.Ordinal);
+        (int exit, string output, string errors) = RunWith(json, "check", "-");
+        Assert.Equal(2, exit);
+        Assert.Contains("standard input(4,22): error SFY1006: \"pour\": ", errors, StringComparison.Ordinal);
+        Assert.Contains("standard input(4,41): error SFY1007: ", errors, StringComparison.Ordinal);
+        Assert.DoesNotContain("SFY", output, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Check_OfAMouldTooSmall_IsMendedByFix_AndTheSetupStays()
+    {
+        string json = File.ReadAllText(Example("market-day-bar")).Replace("\"fats\":", "\"setup\": { \"mould\": { \"box\": { \"length\": \"14 cm\", \"width\": \"8 cm\", \"height\": \"6 cm\" } }, \"pour\": \"38 °C\" },\n  \"fats\":", StringComparison.Ordinal);
+        (int exit, string output, string errors) = RunWith(json, "fix", "-", "--product", "--rule", "SFY6101");
+        Assert.Equal(0, exit);
+        Assert.Contains("which fills the mould", errors, StringComparison.Ordinal);
+        Assert.Contains("\"setup\": { \"mould\": { \"box\": { \"length\": \"14 cm\",", output, StringComparison.Ordinal);
+        Assert.DoesNotContain("SFY6101", RunWith(output, "check", "-").Output, StringComparison.Ordinal);
     }
 
     [Fact]

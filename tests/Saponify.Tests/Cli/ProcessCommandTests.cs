@@ -56,7 +56,7 @@ public class ProcessCommandTests
     [InlineData("--ice", "30", "a share needs the sign %")]
     [InlineData("--vessel", "wood,1L,10cm,100g", "There is no material \"wood\"")]
     [InlineData("--vessel", "hdpe,0L,10cm,100g", "The volume of a vessel")]
-    [InlineData("--vessel", "hdpe,1L,10,100g", "needs a length in cm, mm, m or in")]
+    [InlineData("--vessel", "hdpe,1L,10,100g", "the unit is missing; write cm, mm, m or in")]
     [InlineData("--vessel", "hdpe,1L", "has not the four parts")]
     [InlineData("--colour", "red", "no option --colour")]
     public void WrongUse_IsExplained_AndExitsWith64(string option, string value, string fault)
@@ -77,5 +77,25 @@ public class ProcessCommandTests
         (exit, output, _) = Run("no-such-file.json", Example("all-coconut"));
         Assert.Equal(2, exit);
         Assert.Contains("All coconut", output, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("", "--room 21C --water 18C --fats 50C --lye 40C --milk-limit 35C --ice 20% --ice-at -18C --vessel stainless-steel,1.5L,12cm,300g --ice-bath --headspace 10%")]
+    [InlineData("--room 25C --ice 30%", "--room 25C --water 18C --fats 50C --lye 40C --milk-limit 35C --ice 30% --ice-at -18C --vessel stainless-steel,1.5L,12cm,300g --ice-bath --headspace 10%")]
+    [InlineData("--vessel hdpe,2L,14cm,150g", "--room 21C --water 18C --fats 50C --lye 40C --milk-limit 35C --ice 20% --ice-at -18C --vessel hdpe,2L,14cm,150g --ice-bath --headspace 10%")]
+    // the pot that is asked for decides how cool the lye must be, not the file
+    [InlineData("--mixed 42C", "--room 21C --water 18C --fats 50C --mixed 42C --milk-limit 35C --ice 20% --ice-at -18C --vessel stainless-steel,1.5L,12cm,300g --ice-bath --headspace 10%")]
+    public void TheSetupOfTheFile_IsTaken_WhereNoOptionSaysOtherwise(string options, string without)
+    {
+        string json = File.ReadAllText(Example("market-day-bar")).Replace("\"fats\":", """
+            "setup": { "process": {
+              "room": "21 °C", "water": "18 °C", "fats": "50 °C", "lye": "40 °C", "milkLimit": "35 °C", "ice": { "share": "20 %", "temperature": "-18 °C" },
+              "vessel": { "material": "stainless-steel", "volume": "1.5 L", "diameter": "12 cm", "mass": "300 g" }, "surroundings": { "bath": "ice" }, "leastHeadspace": "10 %" } },
+            "fats":
+            """, StringComparison.Ordinal);
+        (int exit, string output, string errors) = RunWith(json, ["-", .. options.Split(' ', StringSplitOptions.RemoveEmptyEntries)]);
+        Assert.Equal((0, ""), (exit, errors));
+        Assert.Equal(Run([Example("market-day-bar"), .. without.Split(' ')]).Output, output);
+        Assert.DoesNotContain("Not given", output, StringComparison.Ordinal);
     }
 }

@@ -55,6 +55,8 @@ internal static class FormulaSchema
             MemberKind.Object => new() { ["$ref"] = "#/$defs/" + member.Shape!.Name },
             MemberKind.List => new() { ["type"] = "array", ["items"] = new JsonObject { ["$ref"] = "#/$defs/" + member.Shape!.Name } },
             MemberKind.Texts => new() { ["type"] = "array", ["items"] = new JsonObject { ["type"] = "string", ["pattern"] = @"\S" } },
+            MemberKind.Masses => new() { ["type"] = "array", ["items"] = new JsonObject { ["type"] = "string", ["pattern"] = MassPattern(member) } },
+            MemberKind.Count => new() { ["type"] = "integer" },
             MemberKind.Flag => new() { ["type"] = "boolean" },
             MemberKind.Choice => new() { ["enum"] = new JsonArray([.. member.Choices.Select(c => (JsonNode)c)]) },
             _ => new() { ["type"] = "string" },
@@ -64,19 +66,21 @@ internal static class FormulaSchema
             schema["pattern"] = pattern;
         if (member.Kind == MemberKind.LineId)
             schema["maxLength"] = LineId.LongestId;
-        if (member == S.Alkalis)
+        if (member == S.Alkalis || member == SetupShapes.Weighings)
             schema["minItems"] = 1;
         return schema;
     }
 
     private static string? Pattern(Member member)
     {
-        string number = (member.Low >= 0 ? @"\+?" : "[+-]?") + Number;
+        string number = Signed(member);
         return member.Kind switch
         {
             MemberKind.Text => @"\S",
             MemberKind.LineId => @"^[^\s\[\]/~]([^\[\]/~\u0000-\u001f]*[^\s\[\]/~])?$",
-            MemberKind.Mass => $"^{number} *({Units(UnitTable.Mass)}|({Units(UnitTable.Mass.Where(u => u.Unit == UnitsNet.Units.MassUnit.Pound))}) *{Number} *({Units(UnitTable.Mass.Where(u => u.Unit == UnitsNet.Units.MassUnit.Ounce))}))$",
+            MemberKind.Mass => MassPattern(member),
+            MemberKind.Length => $"^{number} *({Units(UnitTable.Length)})$",
+            MemberKind.HeatTransfer => $"^{number} *{Regex.Escape(SpecialAmounts.HeatTransfer).Replace("\\ ", " ", StringComparison.Ordinal)}$",
             MemberKind.Volume => $"^{number} *({Units(UnitTable.Volume)})$",
             MemberKind.Temperature => $"^{number} *({Units(UnitTable.Temperature)})$",
             MemberKind.Percent => $"^{number} *%$",
@@ -87,6 +91,11 @@ internal static class FormulaSchema
             _ => null,
         };
     }
+
+    private static string Signed(Member member) => (member.Low >= 0 ? @"\+?" : "[+-]?") + Number;
+
+    private static string MassPattern(Member member) =>
+        $"^{Signed(member)} *({Units(UnitTable.Mass)}|({Units(UnitTable.Mass.Where(u => u.Unit == UnitsNet.Units.MassUnit.Pound))}) *{Number} *({Units(UnitTable.Mass.Where(u => u.Unit == UnitsNet.Units.MassUnit.Ounce))}))$";
 
     private static string Units<T>(IEnumerable<(string Text, T Unit)> units) => string.Join('|', units.Select(u => Regex.Escape(u.Text).Replace("\\ ", " ", StringComparison.Ordinal)));
 

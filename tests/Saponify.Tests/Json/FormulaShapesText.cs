@@ -28,6 +28,7 @@ internal static class FormulaShapesText
         Rows(text, "mass", UnitTable.Mass);
         text.Append("| mass | `lb` and `oz` together: `1 lb 3 oz` | any spelling of the two |\n");
         Rows(text, "volume", UnitTable.Volume);
+        Rows(text, "length", UnitTable.Length);
         Rows(text, "temperature", UnitTable.Temperature);
         Rows(text, "share", UnitTable.Ratio);
         return text.ToString();
@@ -59,6 +60,9 @@ internal static class FormulaShapesText
         MemberKind.Object => "object",
         MemberKind.List => "list",
         MemberKind.Texts => "list of texts",
+        MemberKind.Masses => "list of masses, each" + Range(member),
+        MemberKind.Count => "whole number" + Range(member),
+        MemberKind.HeatTransfer => "heat transfer" + Range(member),
         MemberKind.Purity => "purity: `98 %`, `97 to 100 %`, `at least 85 %`",
         MemberKind.Saponification => "`192.4 mg KOH/g` or `0.1372 g NaOH/g`" + Range(member),
         MemberKind.Parts => "parts, `2.2 : 1`" + Range(member),
@@ -69,7 +73,7 @@ internal static class FormulaShapesText
     private static string Range(Member member)
     {
         double scale = member.Kind == MemberKind.Percent ? 100 : 1;
-        return string.Create(CultureInfo.InvariantCulture, $", {member.Low * scale:0.##} to {member.High * scale:0.##} {member.RangeUnit}").Replace("1000000000", "1e9", StringComparison.Ordinal);
+        return string.Create(CultureInfo.InvariantCulture, $", {member.Low * scale:0.##} to {member.High * scale:0.##} {member.RangeUnit}").TrimEnd().Replace("1000000000", "1e9", StringComparison.Ordinal);
     }
 
     private static void Rows<T>(StringBuilder text, string amount, (string Text, T Unit)[] table) where T : notnull

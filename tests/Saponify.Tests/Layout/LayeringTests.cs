@@ -20,7 +20,7 @@ public class LayeringTests
         ["Analysis"] = ["Internals", "Materials", "Formulas", "Planning", "Making", "Scoring"],
         ["Reference"] = ["Internals", "Materials"],
         ["Scoring"] = ["Internals", "Materials", "Formulas", "Planning"],
-        ["Json"] = ["Internals", "Materials", "Formulas", "Planning", "Analysis", "Reference"],
+        ["Json"] = ["Internals", "Materials", "Formulas", "Planning", "Making", "Analysis", "Reference"],    // Making: the setup of a file states moulds, vessels and cure
     };
 
     [Fact]

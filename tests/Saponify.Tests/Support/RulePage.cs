@@ -2,7 +2,7 @@ using Saponify.Analysis;
 
 namespace Saponify.Tests.Support;
 
-/// <summary>The page of a rule under docs/rules, with its faulty and its clean formula.</summary>
+/// <summary>The page of a rule under docs/rules, with its faulty and its clean formula, circumstances included, as files.</summary>
 public sealed class RulePage
 {
     private const string FaultyTitle = "\n## A faulty formula\n", CleanTitle = "\n## A clean formula\n";
@@ -31,25 +31,19 @@ public sealed class RulePage
 
     public AnalysisReport Clean => Report(Text[At(CleanTitle)..]);
 
-    public (FormulaFile File, BatchSetup? Setup) FaultyInput => Input(FaultySection);
+    public FormulaFile FaultyFile => Read(FaultySection);
 
     private string FaultySection => Text[At(FaultyTitle)..At(CleanTitle)];
 
     public static RulePage Of(string id) => All.SingleOrDefault(p => p.Id == id) ?? new(id);
 
-    private static AnalysisReport Report(string section)
-    {
-        (FormulaFile file, BatchSetup? setup) = Input(section);
-        return Analyzer.Analyze(file, setup);
-    }
+    private static AnalysisReport Report(string section) => Analyzer.Analyze(Read(section));
 
-    private static (FormulaFile File, BatchSetup? Setup) Input(string section)
+    private static FormulaFile Read(string section)
     {
-        (string Language, string Text, int Line)[] blocks = [.. Markdown.Blocks(section)];
-        FormulaFile file = FormulaFile.Read(blocks.Single(b => b.Language == "json").Text, Pantry.Reference);
+        FormulaFile file = FormulaFile.Read(Markdown.Blocks(section).Single(b => b.Language == "json").Text, Pantry.Reference);
         Assert.True(file.Formula is not null, string.Join("\n", file.Problems));
-        string? circumstances = blocks.SingleOrDefault(b => b.Language == "json circumstances").Text;
-        return (file, circumstances is null ? null : Circumstances.Read(circumstances));
+        return file;
     }
 
     private int At(string title)

@@ -51,7 +51,7 @@ public sealed class CureFile
         {
             while (rows.Next())
             {
-                string bar = rows.Has(Bar) ? rows.Required(Bar).Trim() : "the bar";
+                string bar = rows.Has(Bar) ? rows.Required(Bar).Trim() : CureSeries.Unnamed;
                 if (ReadRow(rows) is not { } weighing || bar.Length == 0)
                     continue;
                 if (!bars.TryGetValue(bar, out List<(BarWeighing, int)>? noted))
@@ -87,7 +87,7 @@ public sealed class CureFile
             rows.Fault(Date, $"\"{day}\" is no date; write it like 2026-03-01");
         if (!AmountReader.TryMass(text, out Mass mass, out string? fault))
             rows.Fault(MassColumn, fault!);
-        else if (!(Stored.ToGrams(mass) is >= 1e-6 and <= 1e6))
+        else if (!(Stored.ToGrams(mass) >= Stored.BarLimits.Low && Stored.ToGrams(mass) <= Stored.BarLimits.High))
             rows.Fault(MassColumn, $"\"{text}\" is no mass of a bar: it lies above 0 and up to 1000 kg");
         else if (hasDate)
             return new(date, mass);

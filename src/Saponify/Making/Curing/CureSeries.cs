@@ -9,6 +9,9 @@ namespace Saponify;
 /// </summary>
 public sealed record CureSeries
 {
+    /// <summary>Name of a bar that has none.</summary>
+    internal const string Unnamed = "the bar";
+
     /// <summary>A gain below this share of the mass may be damp air. Common practice, no source.</summary>
     private const double Damp = 0.002;
 

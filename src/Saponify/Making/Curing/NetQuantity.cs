@@ -9,6 +9,9 @@ namespace Saponify;
 /// </summary>
 public sealed class NetQuantity
 {
+    /// <summary>The largest sample.</summary>
+    internal const int MostBars = 100_000;
+
     /// <summary>The lower limit of the mean holds with 95 %: the two-sided 90 % of Student's t.</summary>
     private const double Coverage = 0.90;
 
@@ -23,7 +26,7 @@ public sealed class NetQuantity
     public NetQuantity(params Mass[] bars)
     {
         ArgumentNullException.ThrowIfNull(bars);
-        if (bars.Length is 0 or > 100_000)
+        if (bars.Length is 0 or > MostBars)
             throw new ArgumentException("A sample has 1 to 100,000 bars.", nameof(bars));
         _grams = [.. bars.Select(b => Stored.BarGrams(b, "The mass of a bar", nameof(bars)))];
         _mean = _grams.Average();

@@ -6,13 +6,17 @@ namespace Saponify;
 /// <summary>So many saleable bars of a wanted cured mass, and the batch that it takes. Immutable; equality by content.</summary>
 public sealed record BarOrder
 {
+    internal static readonly Limits BarsLimits = new(1, 1_000_000);
+    internal static readonly Limits CuredMassLimits = new(1, 1e5);
+    internal static readonly Limits LeftInPotLimits = new(0, 0.5);
+
     /// <summary>Bars to sell, from 1 to 1,000,000.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside that range.</exception>
-    public required int Saleable { get; init => field = (int)Guard.InRange(value, 1, 1_000_000, "The number of bars", "", nameof(value)); }
+    public required int Saleable { get; init => field = (int)Guard.InRange(value, BarsLimits, "The number of bars", "", nameof(value)); }
 
     /// <summary>Wanted mass of a cured bar, from 1 g to 100 kg.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside that range, or not a number.</exception>
-    public required Mass CuredMass { get => Mass.FromGrams(CuredGrams); init => CuredGrams = Guard.InRange(Stored.ToGrams(value), 1, 1e5, "The mass of a cured bar", "g", nameof(value)); }
+    public required Mass CuredMass { get => Mass.FromGrams(CuredGrams); init => CuredGrams = Guard.InRange(Stored.ToGrams(value), CuredMassLimits, "The mass of a cured bar", "g", nameof(value)); }
 
     /// <summary>Share of the poured mass that is lost until then, from 0 to 80 %: from your own weighings, since no rate can be computed.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside that range, or not a number.</exception>
@@ -28,7 +32,7 @@ public sealed record BarOrder
 
     /// <summary>Share of the batch that stays in the pot, from 0 to 50 %.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside that range, or not a number.</exception>
-    public Ratio LeftInPot { get => Stored.ToRatio(LeftFraction); init => LeftFraction = Stored.Fraction(value, 0, 0.5, "What stays in the pot"); }
+    public Ratio LeftInPot { get => Stored.ToRatio(LeftFraction); init => LeftFraction = Stored.Fraction(value, LeftInPotLimits, "What stays in the pot"); }
 
     /// <summary>Mass of a bar as poured: cured mass/(1 - loss).</summary>
     public Mass PouredMass => Mass.FromGrams(CuredGrams / (1 - LossFraction));

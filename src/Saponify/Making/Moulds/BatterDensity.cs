@@ -46,7 +46,7 @@ public sealed record BatterDensity
     {
         if (!plan.Balance.CanBeWeighed)
             return null;
-        double? celsius = pour is { } given ? Internals.Stored.Celsius(given, 0, 100, "The temperature at the pour") : null;
+        double? celsius = pour is { } given ? Internals.Stored.Celsius(given, MouldHeat.PourLimits, "The temperature at the pour") : null;
         return BatterParts.Of(plan, celsius ?? Coldest, celsius ?? Warmest) is { Count: > 0 } parts ? new([.. parts]) : null;
     }
 }

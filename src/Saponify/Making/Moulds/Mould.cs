@@ -8,6 +8,10 @@ namespace Saponify;
 /// </summary>
 public sealed record Mould
 {
+    internal static readonly Limits SizeLimits = new(0.1, 1000);
+    internal static readonly Limits CavityLimits = new(1, 100_000);
+    internal static readonly Limits VolumeLimits = new(0.1, 1e7);
+
     /// <summary>Rounding in the caller's arithmetic that still counts as equal, in cm.</summary>
     private const double Slack = 1e-9;
 
@@ -63,9 +67,15 @@ public sealed record Mould
     /// <summary>Area of the cut face, in cm2.</summary>
     internal double CrossSection => IsBox ? InnerWidth * Filled : Math.PI / 4 * InnerWidth * InnerWidth;
 
+    /// <summary>A lining stays below this, in cm: then no space is left.</summary>
+    internal double MostLining => Math.Min(HeightCentimeters, (IsBox ? Math.Min(LengthCentimeters, WidthCentimeters) : WidthCentimeters) / 2);
+
+    /// <summary>The height above the lining, in cm.</summary>
+    internal double MostFill => HeightCentimeters - LiningCentimeters;
+
     private double InnerWidth => WidthCentimeters - (2 * LiningCentimeters);
 
-    private double Filled => FilledCentimeters ?? HeightCentimeters - LiningCentimeters;
+    private double Filled => FilledCentimeters ?? MostFill;
 
     /// <summary>A box, such as a loaf mould. Inner volume = length x width x height.</summary>
     /// <param name="length">Inner length, from 1 mm to 10 m; the cuts go across it.</param>
@@ -92,12 +102,12 @@ public sealed record Mould
     /// <param name="each">What one cavity holds, from 0.1 mL to 10,000 L.</param>
     /// <exception cref="ArgumentOutOfRangeException">Outside those ranges, or not a number.</exception>
     public static Mould Cavities(int count, Volume each) => new(MouldShape.Cavities, 0, 0, 0,
-        (int)Guard.InRange(count, 1, 100_000, "The number of cavities", "", nameof(count)), Guard.InRange(each.Milliliters, 0.1, 1e7, "The volume of a cavity", "mL", nameof(each)));
+        (int)Guard.InRange(count, CavityLimits, "The number of cavities", "", nameof(count)), Guard.InRange(each.Milliliters, VolumeLimits, "The volume of a cavity", "mL", nameof(each)));
 
     /// <summary>Any shape of known volume; fill it with water and weigh to find out.</summary>
     /// <param name="volume">What it holds, from 0.1 mL to 10,000 L.</param>
     /// <exception cref="ArgumentOutOfRangeException">Outside that range, or not a number.</exception>
-    public static Mould OfVolume(Volume volume) => new(MouldShape.Volume, 0, 0, 0, 1, Guard.InRange(volume.Milliliters, 0.1, 1e7, "The volume of a mould", "mL", nameof(volume)));
+    public static Mould OfVolume(Volume volume) => new(MouldShape.Volume, 0, 0, 0, 1, Guard.InRange(volume.Milliliters, VolumeLimits, "The volume of a mould", "mL", nameof(volume)));
 
     /// <summary>The same mould with a lining on base and walls. A fill height stays, counted from the lining.</summary>
     /// <param name="thickness">From 0; so thin that a space is left.</param>
@@ -106,9 +116,8 @@ public sealed record Mould
     public Mould WithLining(Length thickness)
     {
         RefuseWithoutSizes("lining");
-        double most = Math.Min(HeightCentimeters, (IsBox ? Math.Min(LengthCentimeters, WidthCentimeters) : WidthCentimeters) / 2);
-        double lining = Guard.InRange(thickness.Centimeters, 0, most, "The lining", "cm", nameof(thickness));
-        if (most - lining < Slack)
+        double most = MostLining, lining = Guard.InRange(thickness.Centimeters, 0, most, "The lining", "cm", nameof(thickness));
+        if (!Takes(lining))
             throw new ArgumentOutOfRangeException(nameof(thickness), lining, $"A lining of {Text.Number(lining)} cm leaves no space in a mould that is {Text.Number(most)} cm from base or wall to the brim or the middle.");
         Mould lined = this with { LiningCentimeters = lining };
         return lined.Checked(nameof(thickness));
@@ -144,7 +153,7 @@ public sealed record Mould
     /// <summary>The pieces as they come out, uncut: the cavities, or the whole block.</summary>
     /// <param name="samples">Pieces kept back for weighing and tests, from 0 to 100,000.</param>
     /// <exception cref="ArgumentOutOfRangeException">Outside that range.</exception>
-    public BarLayout Unmould(int samples) => new(this, Pieces, (int)Guard.InRange(samples, 0, 100_000, "The number of samples", "", nameof(samples)), Milliliters / Pieces, 0);
+    public BarLayout Unmould(int samples) => new(this, Pieces, (int)Guard.InRange(samples, CuttingPlan.SampleLimits, "The number of samples", "", nameof(samples)), Milliliters / Pieces, 0);
 
     /// <summary>How thick a slice must be to have a volume; thickness = volume/(area of the cut face).</summary>
     /// <param name="bar">Volume of a bar, from 0.1 mL to the whole block.</param>
@@ -174,15 +183,20 @@ public sealed record Mould
 
     private static Mould OfSizes(MouldShape shape, Length length, Length width, Length height) => new(shape, Size(length, "length"), Size(width, "width"), Size(height, "height"), 1, 0);
 
-    private static double Size(Length length, string what) => Guard.InRange(length.Centimeters, 0.1, 1000, $"The {what} of a mould", "cm", what);
+    private static double Size(Length length, string what) => Guard.InRange(length.Centimeters, SizeLimits, $"The {what} of a mould", "cm", what);
 
     private static Length Centimeters(double value) => UnitsNet.Length.FromCentimeters(value);
 
+    /// <summary>True when a lining of so many cm leaves a space.</summary>
+    internal bool Takes(double lining) => lining >= 0 && MostLining - lining >= Slack;
+
+    /// <summary>True when it can be filled so many cm high above its lining.</summary>
+    internal bool CanBeFilledTo(double height) => height > 0 && height <= MostFill + Slack;
+
     private Mould Checked(string name)
     {
-        double most = HeightCentimeters - LiningCentimeters;
-        if (FilledCentimeters is { } filled && !(filled > 0 && filled <= most + Slack))
-            throw new ArgumentOutOfRangeException(name, filled, $"The fill height must be above 0 and at most {Text.Number(most)} cm, the height above the lining, but was {Text.Number(filled)} cm.");
+        if (FilledCentimeters is { } filled && !CanBeFilledTo(filled))
+            throw new ArgumentOutOfRangeException(name, filled, $"The fill height must be above 0 and at most {Text.Number(MostFill)} cm, the height above the lining, but was {Text.Number(filled)} cm.");
         return this;
     }
 

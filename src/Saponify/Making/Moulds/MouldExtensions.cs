@@ -30,7 +30,7 @@ public static class MouldExtensions
     {
         ArgumentNullException.ThrowIfNull(plan);
         ArgumentNullException.ThrowIfNull(mould);
-        double left = Stored.Fraction(leftInPot, 0, 0.5, "What stays in the pot");
+        double left = Stored.Fraction(leftInPot, BarOrder.LeftInPotLimits, "What stays in the pot");
         return BatterDensity.Of(plan, pour) is { } batter ? new(plan, mould, batter, left) : null;
     }
 

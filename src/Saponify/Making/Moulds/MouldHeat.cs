@@ -14,6 +14,8 @@ namespace Saponify;
 /// </remarks>
 public sealed class MouldHeat
 {
+    internal static readonly Limits PourLimits = new(0, 100);
+
     /// <summary>kJ per mol of alkali.</summary>
     private const double Ester = 54.3, RuleOfThumb = 75;
 
@@ -71,7 +73,7 @@ public sealed class MouldHeat
     internal static MouldHeat? Of(BatchPlan plan, Mould? mould, Temperature pour, bool isInsulated)
     {
         LyeBalance balance = plan.Balance;
-        double celsius = Stored.Celsius(pour, 0, 100, "The temperature at the pour");
+        double celsius = Stored.Celsius(pour, PourLimits, "The temperature at the pour");
         double lyeGrams = balance.PureAlkaliGrams + balance.AllWaterGrams;
         if (!balance.CanBeWeighed || !(lyeGrams > 0) || !LyeFits.IsInRange(balance.PureAlkaliGrams / lyeGrams))
             return null;
