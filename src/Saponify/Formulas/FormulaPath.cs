@@ -4,7 +4,7 @@ using System.Text;
 namespace Saponify;
 
 /// <summary>
-/// A place in a formula, in two spellings: <c>fats[olive-oil].mass</c> survives reordering, <c>/fats/1/mass</c> follows the document.
+/// A place in a formula or its circumstances (<c>setup.mould</c>), in two spellings: <c>fats[olive-oil].mass</c> survives reordering, <c>/fats/1/mass</c> follows the document.
 /// Immutable; equality by content; ordered as diagnostics are: list steps by number, names ordinally.
 /// </summary>
 public sealed class FormulaPath : IEquatable<FormulaPath>, IComparable<FormulaPath>
@@ -32,6 +32,9 @@ public sealed class FormulaPath : IEquatable<FormulaPath>, IComparable<FormulaPa
     internal static FormulaPath HeldBack { get; } = Liquids.Member("heldBack");
 
     internal static FormulaPath Additives { get; } = Root.Member("additives");
+
+    /// <summary>The circumstances, by the names of the formula file, wherever they come from.</summary>
+    internal static FormulaPath Setup { get; } = Root.Member("setup");
 
     /// <summary>A member of this place.</summary>
     /// <param name="name">Its name in the formula file, for example <c>fats</c>.</param>

@@ -18,10 +18,11 @@ internal sealed class AddLateFatsForSure() : FormulaRule(new("SFY2016", "AddLate
     public override void Analyze(in RuleContext context)
     {
         LyeBalance balance = context.Facts.Balance;
-        FormulaPath[] late = [.. context.Formula.Fats.Select((f, i) => (f, i)).Where(p => p.f.IsLate).Select(p => FormulaPath.Fats.Item(p.i, p.f.Line))];
         if (balance is { BeforeLateFats: < 0, OfAllFat: >= 0 })
-            context.Report("Before", FormulaPath.Fats, [Arg.Of("before", Stored.ToRatio(balance.BeforeLateFats.Value))], related: late);
+            context.Report("Before", FormulaPath.Fats, [Arg.Of("before", Stored.ToRatio(balance.BeforeLateFats.Value))], related: Late(context.Formula));
         else if (balance is { BeforeLateFats: null, OfAllFat: >= 0 and < 1 })
-            context.Report("Alone", FormulaPath.Fats, [], related: late);
+            context.Report("Alone", FormulaPath.Fats, [], related: Late(context.Formula));
     }
+
+    private static FormulaPath[] Late(Formula formula) => [.. formula.Fats.Select((f, i) => (f, i)).Where(p => p.f.IsLate).Select(p => FormulaPath.Fats.Item(p.i, p.f.Line))];
 }

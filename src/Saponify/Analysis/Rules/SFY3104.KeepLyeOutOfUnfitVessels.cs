@@ -14,6 +14,6 @@ internal sealed class KeepLyeOutOfUnfitVessels() : FormulaRule(new("SFY3104", "K
     {
         VesselMaterial material = context.Setup.Process!.Vessel!.Material;
         if (material.Lye == LyeFitness.Never)
-            context.Report("Never", FormulaPath.Root, [Arg.Of("material", material.Name), Arg.Of("note", Places.Clause(material.Note))], evidence: material.Evidence);
+            context.Report("Never", FormulaPath.Setup.Member("process").Member("vessel"), [Arg.Of("material", material.Name), Arg.Of("note", Places.Clause(material.Note))], evidence: material.Evidence);
     }
 }

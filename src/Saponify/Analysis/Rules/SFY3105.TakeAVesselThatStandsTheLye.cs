@@ -25,7 +25,7 @@ internal sealed class TakeAVesselThatStandsTheLye() : FormulaRule(new("SFY3105",
         {
             // a short peak that a material stands for a short time is no fault
             if (Descriptor.Message(finding.Kind.ToString()) is not null)
-                context.Report(finding.Kind.ToString(), FormulaPath.Root, [Arg.Of("reason", Places.Clause(finding.ToText(TemperatureUnit.DegreeCelsius)))], Fixes(context.Facts, finding), evidence: finding.Evidence);
+                context.Report(finding.Kind.ToString(), FormulaPath.Setup.Member("process").Member("vessel"), [Arg.Of("reason", Places.Clause(finding.ToText(TemperatureUnit.DegreeCelsius)))], Fixes(context.Facts, finding), evidence: finding.Evidence);
         }
     }
 

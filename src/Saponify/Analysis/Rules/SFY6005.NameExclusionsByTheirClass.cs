@@ -19,12 +19,13 @@ internal sealed class NameExclusionsByTheirClass() : FormulaRule(new("SFY6005", 
 
     public override void Analyze(in RuleContext context)
     {
-        foreach (string word in context.Setup.Excluded)
+        for (int i = 0; i < context.Setup.Excluded.Count; i++)
         {
+            string word = context.Setup.Excluded[i];
             foreach ((string meant, string classes) in s_words)
             {
-                if (Ingredient.Same(meant, word) && !Ingredient.All(context.Facts).Any(i => i.HasName(word)))
-                    context.Report("NoClass", FormulaPath.Root, [Arg.Of("word", word.Trim()), Arg.Of("classes", classes)]);
+                if (Ingredient.Same(meant, word) && !Ingredient.All(context.Facts).Any(m => m.HasName(word)))
+                    context.Report("NoClass", FormulaPath.Setup.Member("excluded").Item(i, word.Trim()), [Arg.Of("word", word.Trim()), Arg.Of("classes", classes)]);
             }
         }
     }

@@ -17,7 +17,7 @@ internal sealed class KeepTheBatterInTheMould() : FormulaRule(new("SFY6101", "Ke
         Figure<Ratio> share = fill.ShareOfMould;
         if (!(share.Low!.Value.DecimalFractions > context.Setup.Moulds * (1 + 1e-9)))
             return;
-        context.Report("Overflows", FormulaPath.Root, [Arg.Of("volume", fill.Volume.Low!.Value.Milliliters, "mL"), Arg.Of("room", context.Setup.Moulds * fill.Mould.Volume.Milliliters, "mL"),
+        context.Report("Overflows", FormulaPath.Setup.Member("mould"), [Arg.Of("volume", fill.Volume.Low!.Value.Milliliters, "mL"), Arg.Of("room", context.Setup.Moulds * fill.Mould.Volume.Milliliters, "mL"),
             Arg.Of("share", share.Low!.Value / context.Setup.Moulds)], Moulding.Scale("KeepTheBatterInTheMould", context.Facts), evidence: share.Evidence);
     }
 }

@@ -20,7 +20,7 @@ internal sealed class FillTheMould() : FormulaRule(new("SFY6102", "FillTheMould"
         Figure<Ratio> share = fill.ShareOfMould;
         if (share.High!.Value.DecimalFractions >= context.Setup.Moulds * context.Option(Least) / 100)
             return;
-        context.Report("Low", FormulaPath.Root, [Arg.Of("volume", fill.Volume.High!.Value.Milliliters, "mL"), Arg.Of("room", context.Setup.Moulds * fill.Mould.Volume.Milliliters, "mL"),
+        context.Report("Low", FormulaPath.Setup.Member("mould"), [Arg.Of("volume", fill.Volume.High!.Value.Milliliters, "mL"), Arg.Of("room", context.Setup.Moulds * fill.Mould.Volume.Milliliters, "mL"),
             Arg.Of("share", share.High!.Value / context.Setup.Moulds), Arg.Of("limit", context.Option(Least), "%")], Moulding.Scale("FillTheMould", context.Facts), evidence: share.Evidence);
     }
 }

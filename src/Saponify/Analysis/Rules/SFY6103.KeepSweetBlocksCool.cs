@@ -17,7 +17,7 @@ internal sealed class KeepSweetBlocksCool() : FormulaRule(new("SFY6103", "KeepSw
         Temperature pour = context.Setup.Pour!.Value;
         if (context.Facts.Plan.HeatInMould(context.Setup.Mould, pour, context.Setup.IsInsulated) is not { MayScorch: true } heat)
             return;
-        context.Report("Scorches", FormulaPath.Root, [Arg.Of("pour", pour.DegreesCelsius, "°C"), Arg.Of("peak", heat.Peak.High!.Value.DegreesCelsius, "°C"),
+        context.Report("Scorches", FormulaPath.Setup.Member("pour"), [Arg.Of("pour", pour.DegreesCelsius, "°C"), Arg.Of("peak", heat.Peak.High!.Value.DegreesCelsius, "°C"),
             Arg.Of("kelvins", heat.RiseBySugar.Kelvins, "K"), Arg.Of("sugar", heat.SugarInBatch)], evidence: heat.Peak.Evidence);
     }
 }

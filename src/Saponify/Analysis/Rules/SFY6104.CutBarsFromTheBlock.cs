@@ -18,12 +18,12 @@ internal sealed class CutBarsFromTheBlock() : FormulaRule(new("SFY6104", "CutBar
     {
         (Mould mould, CuttingPlan cut) = (context.Setup.Mould!, context.Setup.Cut!);
         if (Moulding.WhyNotCut(mould, cut) is { } why)
-            context.Report("CannotCut", FormulaPath.Root, [Arg.Of("reason", why)]);
+            context.Report("CannotCut", FormulaPath.Setup.Member("cut"), [Arg.Of("reason", why)]);
         else if (mould.Cut(cut).Bars == 0)
         {
             (double along, double wide, _) = mould.Block;
             bool isNarrow = cut.AcrossCentimeters > wide;
-            context.Report(isNarrow ? "TooNarrow" : "NoBar", FormulaPath.Root, [Arg.Of("along", along, "cm"), Arg.Of("wide", wide, "cm"), Arg.Of("thickness", cut.ThicknessCentimeters, "cm"), Arg.Of("across", cut.AcrossCentimeters ?? 0, "cm")]);
+            context.Report(isNarrow ? "TooNarrow" : "NoBar", FormulaPath.Setup.Member("cut"), [Arg.Of("along", along, "cm"), Arg.Of("wide", wide, "cm"), Arg.Of("thickness", cut.ThicknessCentimeters, "cm"), Arg.Of("across", cut.AcrossCentimeters ?? 0, "cm")]);
         }
     }
 }

@@ -16,6 +16,6 @@ internal sealed class MakeTheBarsWanted() : FormulaRule(new("SFY6105", "MakeTheB
         double bars = (double)context.Setup.Moulds * layout.Saleable;
         int wanted = context.Setup.WantedBars!.Value;
         if (bars < wanted)
-            context.Report("TooFew", FormulaPath.Root, [Arg.Of("moulds", context.Setup.Moulds, null), Arg.Of("bars", bars, null), Arg.Of("wanted", wanted, null), Arg.Of("needed", Math.Ceiling((double)wanted / layout.Saleable), null)]);
+            context.Report("TooFew", FormulaPath.Setup.Member("wantedBars"), [Arg.Of("moulds", context.Setup.Moulds, null), Arg.Of("bars", bars, null), Arg.Of("wanted", wanted, null), Arg.Of("needed", Math.Ceiling((double)wanted / layout.Saleable), null)]);
     }
 }

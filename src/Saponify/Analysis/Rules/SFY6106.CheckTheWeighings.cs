@@ -17,6 +17,6 @@ internal sealed class CheckTheWeighings() : FormulaRule(new("SFY6106", "CheckThe
     {
         CureSeries series = context.Facts.Cure!.Series;
         foreach (CureFault fault in series.Faults)
-            context.Report(fault.Kind.ToString(), FormulaPath.Root, [Arg.Of("bar", series.Name), Arg.Of("number", fault.Index + 1, null), Arg.Of("reason", fault.Reason)]);
+            context.Report(fault.Kind.ToString(), FormulaPath.Setup.Member("cure").Member("weighings").Item(fault.Index, Internals.Text.Number(fault.Index + 1)), [Arg.Of("bar", series.Name), Arg.Of("number", fault.Index + 1, null), Arg.Of("reason", fault.Reason)]);
     }
 }

@@ -23,7 +23,7 @@ internal sealed class LetTheBarsDry() : FormulaRule(new("SFY6107", "LetTheBarsDr
         CureForecast forecast = context.Facts.Cure!.Forecast(ready, Ratio.FromPercent(95))!;
         if (forecast.Latest is { } last && sold >= last)
             return;
-        context.Report(forecast.Date is { } day && sold >= day ? "MayBeTooEarly" : "TooEarly", FormulaPath.Root,
+        context.Report(forecast.Date is { } day && sold >= day ? "MayBeTooEarly" : "TooEarly", FormulaPath.Setup.Member("soldFrom"),
             [Curing.Day("date", sold), Arg.Of("ready", ready.ToString()), forecast.Date is { } expected ? Curing.Day("expected", expected) : Arg.Of("expected", "no day within ten years"),
             Arg.Of("latest", forecast.Latest is { } latest ? $"and {Internals.Text.Day(latest)} at the latest, with 95 %" : "and the weighings leave the latest day open")]);
     }

@@ -20,6 +20,6 @@ internal sealed class GiveTheBarsWeeks() : FormulaRule(new("SFY6108", "GiveTheBa
         double weeks = context.Option(Weeks);
         int days = sold.DayNumber - poured.DayNumber;
         if (days < weeks * 7)
-            context.Report("Few", FormulaPath.Root, [Curing.Day("poured", poured), Curing.Day("sold", sold), Arg.Of("days", days, null), Arg.Of("weeks", weeks, null)]);
+            context.Report("Few", FormulaPath.Setup.Member("soldFrom"), [Curing.Day("poured", poured), Curing.Day("sold", sold), Arg.Of("days", days, null), Arg.Of("weeks", weeks, null)]);
     }
 }

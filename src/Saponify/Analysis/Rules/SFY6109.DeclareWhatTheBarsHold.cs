@@ -27,6 +27,6 @@ internal sealed class DeclareWhatTheBarsHold() : FormulaRule(new("SFY6109", "Dec
         List<Arg> said = [Arg.Of("declared", declared), Arg.Of("count", sample.Count, null), Arg.Of("mean", sample.Mean), Arg.Of("smallest", sample.Smallest)];
         if (most is { } safe)
             said.Add(Arg.Of("most", $"{Text.Number(Math.Floor((safe.Grams * 10) + 1e-9) / 10)} g"));
-        context.Report(most is null ? "Nothing" : "Above", FormulaPath.Root, [.. said]);
+        context.Report(most is null ? "Nothing" : "Above", FormulaPath.Setup.Member("declaredMass"), [.. said]);
     }
 }
