@@ -1,3 +1,4 @@
+using System.CommandLine;
 using System.CommandLine.Parsing;
 using System.Text;
 using static System.FormattableString;
@@ -16,6 +17,32 @@ internal static class FormulaInput
         Print(path, file.Problems, file.Notices, errors);
         return file.Formula is null ? null : file;
     }
+
+    /// <summary>Reads one file after the other and prints what is made of each, a blank line between; the exit code is the gravest.</summary>
+    /// <param name="make">The text for a file, or null when it has told what is wrong, and the exit code.</param>
+    internal static int PrintEach(ParseResult result, TextReader input, string[] files, Func<string, FormulaFile, Pantry, (string? Text, int Exit)> make, bool apart = true)
+    {
+        TextWriter print = result.InvocationConfiguration.Output, errors = result.InvocationConfiguration.Error;
+        if (OwnTables.Pantry(result, errors) is not { } pantry)
+            return ExitCode.Unreadable;
+        int exit = ExitCode.Fine;
+        bool first = true;
+        foreach (string path in files)
+        {
+            (string? text, int code) = Read(path, pantry, input, errors) is { } file ? make(path, file, pantry) : (null, ExitCode.Unreadable);
+            exit = Math.Max(exit, code);
+            if (text is null)
+                continue;
+            if (!first && apart)
+                print.WriteLine();
+            first = false;
+            print.Write(text);
+        }
+        return exit;
+    }
+
+    /// <summary>The exit code of a formula that was printed.</summary>
+    internal static int ExitOf(BatchPlan plan) => plan.Balance.CanBeWeighed ? ExitCode.Fine : ExitCode.Findings;
 
     /// <summary>The batch whose weights stand in a file, or null when it can't be read; then its faults are printed already.</summary>
     internal static WeighedBatch? ReadBatch(string path, Pantry pantry, Formula formula, TextReader input, TextWriter errors)

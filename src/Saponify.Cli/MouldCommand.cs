@@ -88,46 +88,26 @@ internal static class MouldCommand
         }
     }
 
-    private static int Run(ParseResult result, TextReader input, string[] files, Func<ParseResult, BatchSetup, MouldJob?> make)
+    private static int Run(ParseResult result, TextReader input, string[] files, Func<ParseResult, BatchSetup, MouldJob?> make) => FormulaInput.PrintEach(result, input, files, (path, file, _) =>
     {
-        TextWriter print = result.InvocationConfiguration.Output, errors = result.InvocationConfiguration.Error;
-        if (OwnTables.Pantry(result, errors) is not { } pantry)
-            return ExitCode.Unreadable;
-        int exit = ExitCode.Fine;
-        bool first = true;
-        foreach (string path in files)
+        string fault = $"{OneMould} The file states none in its setup.";
+        MouldJob? job = null;
+        try
         {
-            if (FormulaInput.Read(path, pantry, input, errors) is not { } file)
-            {
-                exit = Math.Max(exit, ExitCode.Unreadable);
-                continue;
-            }
-            string? fault = null;
-            MouldJob? job = null;
-            try
-            {
-                job = make(result, file.Setup);
-            }
-            catch (Exception wrong) when (wrong is ArgumentException or InvalidOperationException)
-            {
-                fault = wrong.Message;
-            }
-            if (job is null)
-            {
-                errors.WriteLine($"{FormulaInput.NameOf(path)}: {fault ?? $"{OneMould} The file states none in its setup."}");
-                exit = ExitCode.WrongUse;
-                continue;
-            }
-            BatchPlan plan = file.Formula!.Plan();
-            if (!first)
-                print.WriteLine();
-            first = false;
-            print.Write(MouldText.Of(plan, job));
-            if (!plan.Balance.CanBeWeighed)
-                exit = Math.Max(exit, ExitCode.Findings);
+            job = make(result, file.Setup);
         }
-        return exit;
-    }
+        catch (Exception wrong) when (wrong is ArgumentException or InvalidOperationException)
+        {
+            fault = wrong.Message;
+        }
+        if (job is null)
+        {
+            result.InvocationConfiguration.Error.WriteLine($"{FormulaInput.NameOf(path)}: {fault}");
+            return (null, ExitCode.WrongUse);
+        }
+        BatchPlan plan = file.Formula!.Plan();
+        return (MouldText.Of(plan, job), FormulaInput.ExitOf(plan));
+    });
 
     private static CuttingPlan Cutting(Length[] sizes, CuttingPlan? file) => sizes.Length <= 2
         ? new() { Thickness = sizes[0], Across = sizes.Length == 2 ? sizes[1] : null, Kerf = file?.Kerf ?? Length.Zero, Ends = file?.Ends ?? Length.Zero }

@@ -26,40 +26,19 @@ internal static class PlanCommand
         return command;
     }
 
-    private static int Run(ParseResult result, TextReader input, string[] files, string? unit, bool json, Scale? scale, Scale? alkaliScale, string? weighed)
+    private static int Run(ParseResult result, TextReader input, string[] files, string? unit, bool json, Scale? scale, Scale? alkaliScale, string? weighed) => FormulaInput.PrintEach(result, input, files, (path, file, pantry) =>
     {
-        TextWriter print = result.InvocationConfiguration.Output, errors = result.InvocationConfiguration.Error;
-        if (OwnTables.Pantry(result, errors) is not { } pantry)
-            return ExitCode.Unreadable;
-        int exit = ExitCode.Fine;
-        bool first = true;
-        foreach (string path in files)
-        {
-            if (FormulaInput.Read(path, pantry, input, errors)?.Formula is not { } formula)
-            {
-                exit = ExitCode.Unreadable;
-                continue;
-            }
-            WeighedBatch? batch = weighed is null ? null : FormulaInput.ReadBatch(weighed, pantry, formula, input, errors);
-            if (weighed is not null && batch is null)
-            {
-                exit = ExitCode.Unreadable;
-                continue;
-            }
-            BatchPlan plan = formula.Plan();
-            if (!first && !json)
-                print.WriteLine();
-            first = false;
-            print.Write(batch is not null ? OnTheBench(batch, scale ?? alkaliScale, alkaliScale ?? scale)
-                : json ? Encoding.UTF8.GetString(PlanJson.Write(plan))
-                : (scale ?? alkaliScale) is { } steps ? OnScale(plan, scale ?? steps, alkaliScale ?? steps)
-                : unit is null ? plan.ToString()
-                : plan.ToText(s_units.First(u => u.Text == unit).Unit));
-            if (!plan.Balance.CanBeWeighed || batch is { IsLyeHeavy: true })
-                exit = Math.Max(exit, ExitCode.Findings);
-        }
-        return exit;
-    }
+        WeighedBatch? batch = weighed is null ? null : FormulaInput.ReadBatch(weighed, pantry, file.Formula!, input, result.InvocationConfiguration.Error);
+        if (weighed is not null && batch is null)
+            return (null, ExitCode.Unreadable);
+        BatchPlan plan = file.Formula!.Plan();
+        string text = batch is not null ? OnTheBench(batch, scale ?? alkaliScale, alkaliScale ?? scale)
+            : json ? Encoding.UTF8.GetString(PlanJson.Write(plan))
+            : (scale ?? alkaliScale) is { } steps ? OnScale(plan, scale ?? steps, alkaliScale ?? steps)
+            : unit is null ? plan.ToString()
+            : plan.ToText(s_units.First(u => u.Text == unit).Unit);
+        return (text, batch is { IsLyeHeavy: true } ? ExitCode.Findings : FormulaInput.ExitOf(plan));
+    }, apart: !json);
 
     private static string OnScale(BatchPlan plan, Scale scale, Scale alkaliScale) =>
         plan.OnScale(scale, alkaliScale) + (plan.Margin(scale, scale.Equals(alkaliScale) ? null : alkaliScale, Ratio.FromPercent(95)) is { } margin ? "\nHow sure the superfat of all fat is\n" + margin : "");

@@ -51,30 +51,11 @@ internal static class ProcessCommand
         return command;
     }
 
-    private static int Run(ParseResult result, TextReader input, string[] files, Func<ProcessSetup, ProcessSetup> setup)
+    private static int Run(ParseResult result, TextReader input, string[] files, Func<ProcessSetup, ProcessSetup> setup) => FormulaInput.PrintEach(result, input, files, (_, file, _) =>
     {
-        TextWriter print = result.InvocationConfiguration.Output, errors = result.InvocationConfiguration.Error;
-        if (OwnTables.Pantry(result, errors) is not { } pantry)
-            return ExitCode.Unreadable;
-        int exit = ExitCode.Fine;
-        bool first = true;
-        foreach (string path in files)
-        {
-            if (FormulaInput.Read(path, pantry, input, errors) is not { } file)
-            {
-                exit = ExitCode.Unreadable;
-                continue;
-            }
-            BatchPlan plan = file.Formula!.Plan();
-            if (!first)
-                print.WriteLine();
-            first = false;
-            print.Write(ProcessText.Of(plan.Process(setup(file.Setup.Process ?? ProcessSetup.Unknown)), Hint));
-            if (!plan.Balance.CanBeWeighed)
-                exit = Math.Max(exit, ExitCode.Findings);
-        }
-        return exit;
-    }
+        BatchPlan plan = file.Formula!.Plan();
+        return (ProcessText.Of(plan.Process(setup(file.Setup.Process ?? ProcessSetup.Unknown)), Hint), FormulaInput.ExitOf(plan));
+    });
 
     private static string Hint(ProcessInput input) => input switch
     {
