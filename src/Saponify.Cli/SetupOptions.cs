@@ -42,7 +42,7 @@ internal sealed class SetupOptions
     internal static Scale? ParseScale(ArgumentResult result)
     {
         string text = string.Join(' ', result.Tokens.Select(t => t.Value));
-        if (AmountReader.TryMass(text, out Mass step, out string? fault) && step.Grams is >= 1e-6 and <= 1e5)
+        if (AmountReader.TryMass(text, out Mass step, out string? fault) && Scale.StepLimits.Holds(Stored.ToGrams(step)))
             return new Scale(step);
         result.AddError($"\"{text}\" is no step of a scale: {fault ?? "it lies between 0.000001 g and 100 kg"}.");
         return null;

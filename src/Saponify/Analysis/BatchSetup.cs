@@ -4,8 +4,8 @@ using UnitsNet;
 namespace Saponify;
 
 /// <summary>
-/// The circumstances of a batch, which are not the formula: scale, date, product, exclusions, temperatures and vessel, mould and cut, cure and label. What is not given makes the rules that need it
-/// "not applicable". Immutable; equality by content.
+/// The circumstances of a batch, which are not the formula: scale, date, product, exclusions, temperatures and vessel, mould and cut, cure and label.
+/// A formula file states them in its <c>setup</c>. What is not given makes the rules that need it "not applicable". Immutable; equality by content.
 /// </summary>
 public sealed record BatchSetup
 {

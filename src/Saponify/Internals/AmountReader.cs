@@ -31,44 +31,34 @@ internal static class AmountReader
 
     internal static bool TryVolume(ReadOnlySpan<char> text, out Volume volume, out string? fault)
     {
-        volume = default;
-        if (!TryNumber(text, out double number, out ReadOnlySpan<char> rest, out fault))
-            return false;
-        if (!UnitTable.TryFind(UnitTable.Volume, rest, out VolumeUnit unit))
-        {
-            fault = WrongUnit(rest, "mL, cL, dL, L, fl oz (US) or imp fl oz", "");
-            return false;
-        }
-        volume = Volume.From(number, unit);
-        return true;
+        bool isOne = TryUnit(text, UnitTable.Volume, "mL, cL, dL, L, fl oz (US) or imp fl oz", out double number, out VolumeUnit unit, out fault);
+        volume = isOne ? Volume.From(number, unit) : default;
+        return isOne;
     }
 
     internal static bool TryTemperature(ReadOnlySpan<char> text, out Temperature temperature, out string? fault)
     {
-        temperature = default;
-        if (!TryNumber(text, out double number, out ReadOnlySpan<char> rest, out fault))
-            return false;
-        if (!UnitTable.TryFind(UnitTable.Temperature, rest, out TemperatureUnit unit))
-        {
-            fault = WrongUnit(rest, "°C, °F or K", "");
-            return false;
-        }
-        temperature = Temperature.From(number, unit);
-        return true;
+        bool isOne = TryUnit(text, UnitTable.Temperature, "°C, °F or K", out double number, out TemperatureUnit unit, out fault);
+        temperature = isOne ? Temperature.From(number, unit) : default;
+        return isOne;
     }
 
     internal static bool TryLength(ReadOnlySpan<char> text, out Length length, out string? fault)
     {
-        length = default;
-        if (!TryNumber(text, out double number, out ReadOnlySpan<char> rest, out fault))
+        bool isOne = TryUnit(text, UnitTable.Length, "cm, mm, m or in", out double number, out LengthUnit unit, out fault);
+        length = isOne ? Length.From(number, unit) : default;
+        return isOne;
+    }
+
+    private static bool TryUnit<TUnit>(ReadOnlySpan<char> text, (string Text, TUnit Unit)[] table, string wanted, out double number, out TUnit unit, out string? fault) where TUnit : struct, Enum
+    {
+        unit = default;
+        if (!TryNumber(text, out number, out ReadOnlySpan<char> rest, out fault))
             return false;
-        if (!UnitTable.TryFind(UnitTable.Length, rest, out LengthUnit unit))
-        {
-            fault = WrongUnit(rest, "cm, mm, m or in", "");
-            return false;
-        }
-        length = Length.From(number, unit);
-        return true;
+        if (UnitTable.TryFind(table, rest, out unit))
+            return true;
+        fault = WrongUnit(rest, wanted, "");
+        return false;
     }
 
     internal static bool TryPercent(ReadOnlySpan<char> text, out Ratio ratio, out string? fault) => TryPercent(text, needsSign: true, out ratio, out fault);

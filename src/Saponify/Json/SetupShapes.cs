@@ -5,7 +5,7 @@ namespace Saponify;
 /// <summary>The table of members of the circumstances in a formula file. Ranges are those of the types they make; reader and schema follow it, nothing writes it.</summary>
 internal static class SetupShapes
 {
-    internal static readonly Member ScaleStep = new("step", MemberKind.Mass, "The smallest difference it shows.") { Required = true, Low = 1e-6, High = 1e5 };
+    internal static readonly Member ScaleStep = new("step", MemberKind.Mass, "The smallest difference it shows.") { Required = true, Limits = Saponify.Scale.StepLimits };
     internal static readonly Member ScaleMinimum = new("minimumLoad", MemberKind.Mass, "The smallest load it may be used for.") { Low = 0, High = 1e9 };
     internal static readonly Member ScaleCapacity = new("capacity", MemberKind.Mass, "The largest load.") { Low = 0, High = 1e9 };
     internal static readonly Member ScaleAccuracy = new("accuracy", MemberKind.Percent, "Stated relative accuracy; it counts between two scales.") { Low = 0, High = 0.2 };

@@ -87,7 +87,7 @@ public sealed class CureFile
             rows.Fault(Date, $"\"{day}\" is no date; write it like 2026-03-01");
         if (!AmountReader.TryMass(text, out Mass mass, out string? fault))
             rows.Fault(MassColumn, fault!);
-        else if (!(Stored.ToGrams(mass) >= Stored.BarLimits.Low && Stored.ToGrams(mass) <= Stored.BarLimits.High))
+        else if (!Stored.BarLimits.Holds(Stored.ToGrams(mass)))
             rows.Fault(MassColumn, $"\"{text}\" is no mass of a bar: it lies above 0 and up to 1000 kg");
         else if (hasDate)
             return new(date, mass);

@@ -9,6 +9,8 @@ namespace Saponify;
 /// </summary>
 public sealed record Scale
 {
+    internal static readonly Limits StepLimits = new(1e-6, 1e5);
+
     /// <summary>A scale of this step.</summary>
     /// <param name="step">The smallest difference it shows, from 1e-6 g to 100 kg. Its unit is the one that is printed.</param>
     /// <exception cref="ArgumentOutOfRangeException">Outside that range, or not a number.</exception>
@@ -32,7 +34,7 @@ public sealed record Scale
         init
         {
             StoredStep = StoredMass.Of(value, "The step of a scale");
-            Guard.InRange(StoredStep.Grams, 1e-6, 1e5, "The step of a scale", "g", nameof(value));
+            Guard.InRange(StoredStep.Grams, StepLimits, "The step of a scale", "g", nameof(value));
         }
     }
 
