@@ -45,15 +45,16 @@ internal static class Stored
         _ => Mass.FromGrams(grams).As(unit),
     };
 
-    internal static double Fraction(Ratio ratio, double low, double high, string what)
+    internal static double Fraction(Ratio ratio, double low, double high, string what, [CallerArgumentExpression(nameof(ratio))] string? name = null)
     {
         double fraction = ratio.Unit == RatioUnit.Percent ? OfPercent(ratio.Value) : ratio.DecimalFractions;
         if (!(fraction >= low && fraction <= high))
-            Guard.InRange(fraction * 100, low * 100, high * 100, what, "%", nameof(ratio));
+            Guard.InRange(fraction * 100, low * 100, high * 100, what, "%", name);
         return fraction;
     }
 
-    internal static double Fraction(Ratio ratio, Limits limits, string what) => Fraction(ratio, limits.Low, limits.High, what);
+    internal static double Fraction(Ratio ratio, Limits limits, string what, [CallerArgumentExpression(nameof(ratio))] string? name = null) =>
+        Fraction(ratio, limits.Low, limits.High, what, name);
 
     /// <summary>The fraction that a percentage means: 6.3 is 0.063.</summary>
     internal static double OfPercent(double percent) => percent == Math.Floor(percent) ? percent / 100 : Decimals.TimesPowerOfTen(percent, -2);
