@@ -67,6 +67,8 @@ internal static class BatchLines
             if (path(i).ToString() == line)
                 return i;
         }
-        throw new ArgumentException($"The batch has no such line as \"{line}\"; there are {string.Join(", ", Enumerable.Range(0, count).Select(i => path(i).ToString()))}.", nameof(line));
+        throw NoLine(line, Enumerable.Range(0, count).Select(i => path(i).ToString()));
     }
+
+    internal static ArgumentException NoLine(string line, IEnumerable<string> lines) => new($"The batch has no line \"{line}\"; there are {string.Join(", ", lines)}.", nameof(line));
 }

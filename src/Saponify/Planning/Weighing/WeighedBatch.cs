@@ -57,7 +57,7 @@ public sealed record WeighedBatch
         ArgumentNullException.ThrowIfNull(line);
         string[] known = [.. Lines.Select(l => l.Path.ToString())];
         if (!known.Contains(line, StringComparer.Ordinal))
-            throw new ArgumentException($"The batch has no line \"{line}\"; its lines are {string.Join(", ", known)}.", nameof(line));
+            throw BatchLines.NoLine(line, known);
         return this with { Weights = [.. Weights.Where(w => w.Line != line), new Weight(line, mass)] };
     }
 
@@ -132,7 +132,8 @@ public sealed record WeighedBatch
     /// <exception cref="ArgumentException">The batch has no such line.</exception>
     public WeighedBatch Doubled(string line)
     {
-        WeighedLine once = Lines.FirstOrDefault(l => l.Path.ToString() == line) ?? throw new ArgumentException($"The batch has no line \"{line}\".", nameof(line));
+        ValueList<WeighedLine> lines = Lines;
+        WeighedLine once = lines.FirstOrDefault(l => l.Path.ToString() == line) ?? throw BatchLines.NoLine(line, lines.Select(l => l.Path.ToString()));
         return Weigh(line, Mass.FromGrams(2 * (once.WeighedGrams ?? once.PlannedGrams)));
     }
 
