@@ -21,7 +21,7 @@ internal static class ProcessText
         {
             Title(text, "This batch can't be weighed");
             foreach (Obstacle obstacle in plan.Plan.Obstacles)
-                text.Append("  ").Append(obstacle.Path).Append(": ").Append(obstacle.Reason).Append('\n');
+                text.Append("  ").Append(obstacle).Append('\n');
             return text.ToString();
         }
         Given(text, plan);

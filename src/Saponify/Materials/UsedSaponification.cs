@@ -61,9 +61,17 @@ internal static class UsedSaponification
             Low = Value(Math.Min(low, used)),
             High = Value(Math.Max(high, used)),
             IsOwn = isOwn,
-            Note = (isOwn ? "own figure, " : "") + (fromProfile < fromRange ? "from the fatty acids" : published!.IsOwn ? "middle of the range given" : "middle of the published range"),
+            Note = fromProfile < fromRange ? (isOwn ? "own figure, " : "") + "from the fatty acids" : Note(published!),
         };
     }
+
+    private static string Note(Figure<SaponificationValue> given) => (given.IsOwn, given.Low == given.High) switch
+    {
+        (true, true) => "own figure",
+        (true, false) => "own figure, middle of the range given",
+        (false, true) => "the published value",
+        (false, false) => "middle of the published range",
+    };
 
     /// <summary>Without a published range: what profiles inside the ranges of the acids can have, the low end less the whole unsaponifiable limit.</summary>
     private static (double Low, double High) Possible(FatClass fatClass, FattyAcidProfile profile, FatFigures figures)

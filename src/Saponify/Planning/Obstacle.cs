@@ -13,6 +13,9 @@ public sealed record Obstacle
     /// <summary>What is wrong and what would be right; one sentence in English, invariant.</summary>
     public string Reason { get; }
 
+    /// <summary>Place and reason; the reason alone when it is about the whole formula.</summary>
+    public override string ToString() => Path.Parent is null ? Reason : $"{Path}: {Reason}";
+
     internal static ValueList<Obstacle> Of(Formula formula, in LyeBalance balance, bool ruleCanBeMet)
     {
         List<Obstacle> found = [];

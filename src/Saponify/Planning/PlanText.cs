@@ -19,7 +19,7 @@ internal static class PlanText
         {
             text.Title("This batch can't be weighed");
             foreach (Obstacle obstacle in plan.Obstacles)
-                text.Line($"{obstacle.Path}: {obstacle.Reason}");
+                text.Line(obstacle.ToString());
             return text.ToString()!;
         }
         FatPot(text, sheet);

@@ -34,7 +34,7 @@ internal sealed class MouldText
         {
             Title("This batch can't be weighed");
             foreach (Obstacle obstacle in _plan.Obstacles)
-                Line($"{obstacle.Path}: {obstacle.Reason}");
+                Line(obstacle.ToString());
             return;
         }
         Title("Mould");

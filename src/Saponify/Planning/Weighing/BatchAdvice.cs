@@ -53,11 +53,12 @@ internal static class BatchAdvice
         }
         if (!heavy)
             yield return Accept(batch);
-        if (batch.Target is not { } target || superfat is not { } current || Math.Abs(current - target) <= Near)
+        if (batch.Target is not { } target || (superfat is { } near && Math.Abs(near - target) <= Near))
             yield break;
-        if (batch.State == BatchState.Weighing && WeighAlkali(batch, now) is { } weigh)
+        // without fat no alkali is right, and only fat helps
+        if (superfat is not null && batch.State == BatchState.Weighing && WeighAlkali(batch, now) is { } weigh)
             yield return weigh;
-        if (current < target)
+        if (superfat is null || superfat < target)
         {
             bool any = false;
             foreach (BatchChoice add in AddFat(batch, now, target))

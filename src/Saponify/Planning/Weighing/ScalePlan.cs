@@ -68,7 +68,7 @@ public sealed class ScalePlan : IShownAsHtml
                 + (ListedFatsFor(Ratio.FromPercent(0.5)) is { } fats && step.Percent > 0.5 ? $"; for half a point it takes {AmountWriter.Write(Rounding.Of(Scale).Up(fats.Grams))} of fats." : ".");
         }
         foreach (Obstacle obstacle in Obstacles)
-            yield return $"{obstacle.Path}: {obstacle.Reason}";
+            yield return obstacle.ToString();
         foreach (ScaleLine line in Lines)
         {
             if (line.Loads > 1)
