@@ -23,6 +23,20 @@ public class RuleMatrixTests
         Golden.Matches(matrix.ToString(), "rules", "matrix.txt");
     }
 
+    /// <summary>Each finding in words, as its page would print it, with the places that bear on it.</summary>
+    [Fact]
+    public void WordsOfFindings_AreTheApprovedOnes()
+    {
+        StringBuilder words = new();
+        foreach (Diagnostic diagnostic in RulePage.All.SelectMany(p => p.Faulty.Diagnostics.Where(d => d.Id == p.Id)))
+        {
+            words.Append(diagnostic).Append('\n');
+            foreach (FormulaPath related in diagnostic.Related)
+                words.Append("    see ").Append(related).Append('\n');
+        }
+        Golden.Matches(words.ToString(), "rules", "words.txt");
+    }
+
     [Theory]
     [MemberData(nameof(Ids))]
     public void CleanFormulas_HaveNoErrorAndNoWarning(string id) =>
