@@ -1,24 +1,31 @@
 using System.Diagnostics;
+using System.Reflection;
 using Saponify.Tests.Mutation;
+using Xunit.Sdk;
+using Xunit.v3;
 
-[assembly: AssemblyFixture(typeof(OneMutantAProcess))]
+[assembly: TestCollectionOrderer(typeof(OneMutantAProcess))]
 
 namespace Saponify.Tests.Mutation;
 
 /// <summary>
-/// Compiled for mutation runs alone. The runner keeps a process for many mutants, but what is made once a process (the fatty acids, plain water, the tables) is made under
-/// the first of them. So a second run in one process ends it, and the runner tries again in a new one, where the mutant is on from the start.
+/// Compiled for mutation runs alone. The runner keeps a process for many mutants, but what is made once a process (the fatty acids, plain water, the rules) is made under
+/// the first of them. It runs every test for a mutant of such code; so a run of every test, and the run after it, ends a process that has run before, and the runner tries
+/// again in a new one, where the mutant is on from the start.
 /// </summary>
-public sealed class OneMutantAProcess
+public sealed class OneMutantAProcess : ITestCollectionOrderer
 {
-    private static int runs;
+    private static readonly int s_classes = typeof(OneMutantAProcess).Assembly.GetExportedTypes().Count(t => !t.IsAbstract && t.GetMethods().Any(m => m.GetCustomAttributes().Any(a => a is IFactAttribute)));
 
-    public OneMutantAProcess()
+    private static bool hasRun, wasWhole;
+
+    public IReadOnlyCollection<TTestCollection> OrderTestCollections<TTestCollection>(IReadOnlyCollection<TTestCollection> testCollections)
+        where TTestCollection : ITestCollection
     {
-        bool countsCoverage = Environment.GetEnvironmentVariable("STRYKER_COVERAGE_FILE") is not null;
-        if (!countsCoverage && Interlocked.Increment(ref runs) > 1)
-        {
+        bool countsCoverage = Environment.GetEnvironmentVariable("STRYKER_COVERAGE_FILE") is not null, isWhole = testCollections.Count >= s_classes;
+        if (!countsCoverage && hasRun && (isWhole || wasWhole))
             Process.GetCurrentProcess().Kill();
-        }
+        (hasRun, wasWhole) = (true, isWhole);
+        return testCollections;
     }
 }
