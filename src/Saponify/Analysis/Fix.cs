@@ -23,7 +23,7 @@ public sealed class Fix
     public FixEffect Effect => _offer.Effect;
 
     /// <summary>The corrected formula; the one of the report stays as it is.</summary>
-    public Formula Apply() => _result ??= _offer.Apply(_formula) ?? throw new InvalidOperationException($"The fix {Key} gave no formula.");
+    public Formula Apply() => _result ??= _offer.Apply(_formula) ?? throw new InvalidOperationException($"The fix {Key} gave no formula: its function must return one, not null.");
 
     /// <summary>What it changes: the difference of the two formulas.</summary>
     public ValueList<Change> Changes => FormulaDifference.Of(_formula, Apply());

@@ -19,13 +19,13 @@ public sealed class FormulaAnalyzer
     public FormulaAnalyzer(IEnumerable<FormulaRule> rules, AnalyzerConfig? config = null)
     {
         ArgumentNullException.ThrowIfNull(rules);
-        _rules = [.. rules.Select(r => r ?? throw new ArgumentNullException(nameof(rules), "A rule is null.")).OrderBy(r => r.Descriptor.Id, StringComparer.Ordinal)];
+        _rules = [.. rules.Select((r, i) => r ?? throw new ArgumentNullException(nameof(rules), FormattableString.Invariant($"The rules hold a null at place {i}."))).OrderBy(r => r.Descriptor.Id, StringComparer.Ordinal)];
         Config = config ?? AnalyzerConfig.Default;
         for (int i = 0; i < _rules.Length; i++)
         {
             string id = _rules[i].Descriptor.Id;
             if (i > 0 && _rules[i - 1].Descriptor.Id == id)
-                throw new ArgumentException($"Two rules have the id {id}.", nameof(rules));
+                throw new ArgumentException($"Two rules have the id {id}; each needs one of its own.", nameof(rules));
             if (id.StartsWith("SFY", StringComparison.OrdinalIgnoreCase) && _rules[i].GetType().Assembly != typeof(FormulaAnalyzer).Assembly)
                 throw new ArgumentException($"The prefix SFY is the library's own; give {id} a prefix of yours.", nameof(rules));
         }
@@ -80,7 +80,7 @@ public sealed class FormulaAnalyzer
     {
         ArgumentNullException.ThrowIfNull(formula);
         ArgumentNullException.ThrowIfNull(choose);
-        Guard.InRange(mostPasses, 1, 1000, "The number of fixes", "fixes");
+        Guard.InRange(mostPasses, 1, 1000, "The number of fixes", "");
         HashSet<Formula> seen = [formula];
         for (int pass = 0; pass < mostPasses; pass++)
         {

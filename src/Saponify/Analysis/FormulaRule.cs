@@ -13,7 +13,7 @@ public abstract class FormulaRule
     protected FormulaRule(RuleDescriptor descriptor)
     {
         ArgumentNullException.ThrowIfNull(descriptor);
-        Descriptor = descriptor.Messages.Count > 0 ? descriptor : throw new ArgumentException($"Rule {descriptor.Id} has no message.", nameof(descriptor));
+        Descriptor = descriptor.Messages.Count > 0 ? descriptor : throw new ArgumentException($"Rule {descriptor.Id} has no message; it needs one at least.", nameof(descriptor));
     }
 
     /// <summary>What it is.</summary>

@@ -17,7 +17,7 @@ public sealed record MessageTemplate
         Name = Guard.Text(name, "The name of a message");
         Format = Guard.Text(format, "The format of a message");
         if (format.EndsWith('.') || format.Contains('\n', StringComparison.Ordinal))
-            throw new ArgumentException("A message has no closing stop and no line break.", nameof(format));
+            throw new ArgumentException($"The format of a message must have no closing stop and no line break, but that of {name} {(format.EndsWith('.') ? "ends with a stop" : "has a line break")}.", nameof(format));
     }
 
     /// <summary>Name within the rule.</summary>

@@ -28,7 +28,7 @@ public readonly ref struct RuleContext
         ArgumentNullException.ThrowIfNull(option);
         return _rule.Descriptor.Options.AsSpan().Contains(option)
             ? _run.Config.ValueOf(_rule.Descriptor.Id, option)
-            : throw new ArgumentException($"Rule {_rule.Descriptor.Id} does not declare the option {option.Key}.", nameof(option));
+            : throw new ArgumentException($"Rule {_rule.Descriptor.Id} does not declare the option {option.Key}; add it to the options of its descriptor.", nameof(option));
     }
 
     /// <summary>The value of another rule's option, so that where one falls silent the other speaks.</summary>
@@ -45,7 +45,7 @@ public readonly ref struct RuleContext
     public void Report(string message, FormulaPath path, ReadOnlySpan<Arg> args = default, ReadOnlySpan<FixOffer> fixes = default, ReadOnlySpan<FormulaPath> related = default, Evidence? evidence = null)
     {
         ArgumentNullException.ThrowIfNull(path);
-        MessageTemplate template = _rule.Descriptor.Message(message) ?? throw new ArgumentException($"Rule {_rule.Descriptor.Id} has no message {message}.", nameof(message));
+        MessageTemplate template = _rule.Descriptor.Message(message) ?? throw new ArgumentException($"Rule {_rule.Descriptor.Id} has no message \"{message}\"; add it to the messages of its descriptor.", nameof(message));
         _run.Report(_rule.Descriptor, template, path, args, fixes, related, evidence);
     }
 }

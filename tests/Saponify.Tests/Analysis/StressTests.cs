@@ -1,4 +1,5 @@
 using System.Text;
+using Saponify.Analysis;
 using Saponify.Tests.Support;
 
 namespace Saponify.Tests.Analysis;
@@ -35,6 +36,32 @@ public class StressTests
             Array.ForEach(threads, t => t.Join());
             Assert.All(found, f => Assert.Equal(alone, f));
         }
+    }
+
+    [Fact]
+    public void EightThreads_AnyOrderOfRules_AnyCulture_GiveTheSameReportsAndLogs()
+    {
+        FormulaFile[] inputs = [.. RulePage.All.Select(p => p.FaultyFile)];
+        (string, byte[])[] expected = [.. inputs.Select(i => Written(RulePage.Analyzer, i))];
+        Parallel.For(0, 8, new ParallelOptions { MaxDegreeOfParallelism = 8 }, thread =>
+        {
+            FormulaRule[] rules = [.. FormulaAnalyzer.BuiltInRules];
+            new Random(thread).Shuffle(rules);
+            FormulaAnalyzer shuffled = new FormulaAnalyzer(rules).With(AnalyzerConfig.Of(Preset.Learner));
+            for (int n = 0; n < inputs.Length; n++)
+            {
+                int at = (n + (thread * 11)) % inputs.Length;
+                (string text, byte[] log) = InCulture.Run(InCulture.Names[thread % InCulture.Names.Length], () => Written(shuffled, inputs[at]));
+                Assert.Equal(expected[at].Item1, text);
+                Assert.Equal(expected[at].Item2, log);
+            }
+        });
+    }
+
+    private static (string Text, byte[] Log) Written(FormulaAnalyzer analyzer, FormulaFile input)
+    {
+        AnalysisReport report = analyzer.Analyze(input);
+        return (report.ToString(), SarifLog.Write(report, "formula.json"));
     }
 
     private static string All(byte[][] files, Pantry pantry, FormulaAnalyzer analyzer, BatchPlan[]? plans)

@@ -1,3 +1,4 @@
+using System.Text;
 using Saponify.Analysis;
 
 namespace Saponify.Tests.Support;
@@ -5,7 +6,7 @@ namespace Saponify.Tests.Support;
 /// <summary>The page of a rule under docs/rules, with its faulty and its clean formula, circumstances included, as files.</summary>
 public sealed class RulePage
 {
-    private const string FaultyTitle = "\n## A faulty formula\n", CleanTitle = "\n## A clean formula\n";
+    private const string FaultyTitle = "\n## A faulty formula\n", CleanTitle = "\n## A clean formula\n", SaidTitle = "\nThe rule says:\n\n```text\n";
 
     private RulePage(string id)
     {
@@ -25,7 +26,7 @@ public sealed class RulePage
     public string Path { get; }
 
     /// <summary>All of it; empty when there is no page.</summary>
-    public string Text { get; }
+    public string Text { get; private set; }
 
     public AnalysisReport Faulty => Report(FaultySection);
 
@@ -33,11 +34,46 @@ public sealed class RulePage
 
     public FormulaFile FaultyFile => Read(FaultySection);
 
+    /// <summary>What its rule says of the faulty formula: findings, fixes and what these change.</summary>
+    public string Said
+    {
+        get
+        {
+            StringBuilder text = new();
+            foreach (Diagnostic finding in Faulty.Diagnostics.Where(d => d.Id == Id))
+            {
+                text.Append(finding).Append('\n');
+                foreach (FormulaPath path in finding.Related)
+                    text.Append("    see also: ").Append(path).Append('\n');
+                foreach (Fix fix in finding.Fixes)
+                {
+                    text.Append("    fix ").Append(fix.Key).Append(": ").Append(fix.Title).Append(fix.Effect == FixEffect.KeepsProduct ? "" : " (changes the product)").Append('\n');
+                    foreach (Change change in fix.Changes)
+                        text.Append("        ").Append(change).Append('\n');
+                }
+            }
+            return text.ToString();
+        }
+    }
+
+    /// <summary>The same as the page shows it; empty when it does not.</summary>
+    public string ShownSaid => FaultySection.IndexOf(SaidTitle, StringComparison.Ordinal) is > 0 and int at ? FaultySection[(at + SaidTitle.Length)..].Split("```")[0] : "";
+
+    /// <summary>Writes the page anew with another head.</summary>
+    public void ApproveHead(string head, int end) => Approve(head + Text[end..]);
+
+    /// <summary>Writes the page anew with what its rule says at the end of the faulty formula.</summary>
+    public void ApproveSaid(string said) => Approve(Text[..At(FaultyTitle)] + FaultySection.Split(SaidTitle)[0] + SaidTitle + said + "```\n" + Text[At(CleanTitle)..]);
+
+    public IEnumerable<FormulaFile> Files => [FaultyFile, Read(Text[At(CleanTitle)..])];
+
     private string FaultySection => Text[At(FaultyTitle)..At(CleanTitle)];
 
     public static RulePage Of(string id) => All.SingleOrDefault(p => p.Id == id) ?? new(id);
 
     private static AnalysisReport Report(string section) => Analyzer.Analyze(Read(section));
+
+    private void Approve(string text) => File.WriteAllText(Path, Text = text);
 
     private static FormulaFile Read(string section)
     {
