@@ -56,7 +56,7 @@ public sealed record BatchSetup
         init
         {
             if (value is { } pour)
-                Stored.Celsius(pour, MouldHeat.PourLimits, "The temperature at the pour");
+                Stored.Celsius(pour, MouldHeat.PourLimits, "The temperature at the pour", nameof(value));
             field = value;
         }
     }

@@ -53,5 +53,5 @@ internal static class Guard
     [DoesNotReturn]
     private static void OutOfRange(double value, double low, double high, string what, string unit, string? name) =>
         throw new ArgumentOutOfRangeException(name, value, string.Create(CultureInfo.InvariantCulture,
-            $"{what} must be a number from {low:G6} to {high:G6} {unit}, but was {value:G17}."));
+            $"{what} must be a number from {low:G6} to {high:G6}{(unit.Length > 0 ? " " : "")}{unit}, but was {value:G17}."));
 }

@@ -14,7 +14,8 @@ internal static class Stored
     internal const double GramsPerPound = 453.59237;
 
     /// <summary>Grams of a mass, from 0 to <see cref="Guard.LargestGrams"/>.</summary>
-    internal static double Grams(Mass mass, string what) => Guard.InRange(ToGrams(mass), 0, Guard.LargestGrams, what, "g", nameof(mass));
+    internal static double Grams(Mass mass, string what, [CallerArgumentExpression(nameof(mass))] string? name = null) =>
+        Guard.InRange(ToGrams(mass), 0, Guard.LargestGrams, what, "g", name);
 
     /// <summary>Mass of one bar in grams: above 0, up to 1000 kg.</summary>
     internal static readonly Limits BarLimits = new(1e-6, 1e6);
@@ -59,13 +60,14 @@ internal static class Stored
     /// <summary>The fraction that a percentage means: 6.3 is 0.063.</summary>
     internal static double OfPercent(double percent) => percent == Math.Floor(percent) ? percent / 100 : Decimals.TimesPowerOfTen(percent, -2);
 
-    internal static double Celsius(Temperature temperature, double low, double high, string what)
+    internal static double Celsius(Temperature temperature, double low, double high, string what, [CallerArgumentExpression(nameof(temperature))] string? name = null)
     {
         double celsius = temperature.Unit == TemperatureUnit.DegreeCelsius ? temperature.Value : temperature.DegreesCelsius;
-        return Guard.InRange(celsius, low, high, what, "degrees Celsius", nameof(temperature));
+        return Guard.InRange(celsius, low, high, what, "degrees Celsius", name);
     }
 
-    internal static double Celsius(Temperature temperature, Limits limits, string what) => Celsius(temperature, limits.Low, limits.High, what);
+    internal static double Celsius(Temperature temperature, Limits limits, string what, [CallerArgumentExpression(nameof(temperature))] string? name = null) =>
+        Celsius(temperature, limits.Low, limits.High, what, name);
 
     /// <summary>A ratio as percent, so that it reads well and gives back the same fraction.</summary>
     internal static Ratio ToRatio(double fraction) => Ratio.FromDecimalFractions(fraction);
