@@ -27,7 +27,7 @@ public sealed record AlkaliPortion : ILine<AlkaliPortion>
 
     /// <summary>Mass as weighed, impurity or solution water included, from 0 to 1e9 g.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Negative, above 1e9 g, or not a number.</exception>
-    public Mass Mass { get => _mass.Written; init => _mass = StoredMass.Of(value, "The mass of an alkali"); }
+    public Mass Mass { get => _mass.Written; init => _mass = StoredMass.Of(value, "The mass of an alkali", "mass"); }
 
     /// <summary>For people, for example <c>101.6 g sodium hydroxide, 98 %</c>: in the unit it was given in, cut and never rounded up; invariant.</summary>
     public override string ToString() => $"{Text.Cut(Mass.Value)} {AmountWriter.Unit(Mass)} {Alkali}";

@@ -34,7 +34,7 @@ public sealed record FatPortion : ILine<FatPortion>
     public Mass Mass
     {
         get => _mass.Written;
-        init => (_mass, _poured) = (StoredMass.Of(value, "The mass of a fat"), null);
+        init => (_mass, _poured) = (StoredMass.Of(value, "The mass of a fat", "mass"), null);
     }
 
     /// <summary>The volume it was poured by, or null when it was weighed; <see cref="Mass"/> then follows from the fat's density.</summary>

@@ -33,7 +33,7 @@ public sealed record LiquidPortion : ILine<LiquidPortion>
     public Mass Mass
     {
         get => _mass.Written;
-        init => (_mass, _poured) = (StoredMass.Of(value, "The mass of a liquid"), null);
+        init => (_mass, _poured) = (StoredMass.Of(value, "The mass of a liquid", "mass"), null);
     }
 
     /// <summary>The volume it was poured by, or null when it was weighed; <see cref="Mass"/> then follows from the liquid's density.</summary>

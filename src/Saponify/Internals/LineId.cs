@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using static System.FormattableString;
 
 namespace Saponify.Internals;
@@ -29,13 +30,13 @@ internal static class LineId
     }
 
     /// <summary>Gives a repeated id the suffix -2, -3 ... that is free; a list whose ids differ already is returned as it is.</summary>
-    internal static ValueList<T> MakeUnique<T>(ValueList<T> lines, string what) where T : class, ILine<T>, IEquatable<T>
+    internal static ValueList<T> MakeUnique<T>(ValueList<T> lines, string what, [CallerArgumentExpression(nameof(lines))] string? name = null) where T : class, ILine<T>, IEquatable<T>
     {
         ReadOnlySpan<T> span = lines.AsSpan();
         for (int i = 0; i < span.Length; i++)
         {
             if (span[i] is null)
-                throw new ArgumentException(Invariant($"{what} hold a null at place {i}."), nameof(lines));
+                throw new ArgumentException(Invariant($"{what} hold a null at place {i}."), name);
         }
         return AreUnique(span) ? lines : Renamed(span);
     }

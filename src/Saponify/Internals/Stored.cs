@@ -14,7 +14,8 @@ internal static class Stored
     internal const double GramsPerPound = 453.59237;
 
     /// <summary>Grams of a mass, from 0 to <see cref="Guard.LargestGrams"/>.</summary>
-    internal static double Grams(Mass mass, string what) => Guard.InRange(ToGrams(mass), 0, Guard.LargestGrams, what, "g", nameof(mass));
+    internal static double Grams(Mass mass, string what, [CallerArgumentExpression(nameof(mass))] string? name = null) =>
+        Guard.InRange(ToGrams(mass), 0, Guard.LargestGrams, what, "g", name);
 
     /// <summary>Mass of one bar in grams: above 0, up to 1000 kg.</summary>
     internal static readonly Limits BarLimits = new(1e-6, 1e6);

@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using UnitsNet;
 
 namespace Saponify.Internals;
@@ -11,9 +12,9 @@ internal readonly struct StoredMass : IEquatable<StoredMass>
 
     internal double Grams { get; }
 
-    internal static StoredMass Of(Mass mass, string what) => new(mass, Stored.Grams(mass, what));
+    internal static StoredMass Of(Mass mass, string what, [CallerArgumentExpression(nameof(mass))] string? name = null) => new(mass, Stored.Grams(mass, what, name));
 
-    internal StoredMass Times(double factor, string what) => Of(Mass.From(Readable(Written.Value * factor), Written.Unit), what);
+    internal StoredMass Times(double factor, string what) => Of(Mass.From(Readable(Written.Value * factor), Written.Unit), what, nameof(factor));
 
     public bool Equals(StoredMass other) => Grams.Equals(other.Grams);
 

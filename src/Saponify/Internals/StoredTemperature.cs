@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using UnitsNet;
 
 namespace Saponify.Internals;
@@ -11,8 +12,8 @@ internal readonly struct StoredTemperature : IEquatable<StoredTemperature>
 
     internal double Celsius { get; }
 
-    internal static StoredTemperature Of(Temperature temperature, double low, double high, string what) =>
-        new(temperature, Stored.Celsius(temperature, low, high, what));
+    internal static StoredTemperature Of(Temperature temperature, double low, double high, string what, [CallerArgumentExpression(nameof(temperature))] string? name = null) =>
+        new(temperature, Stored.Celsius(temperature, low, high, what, name));
 
     public bool Equals(StoredTemperature other) => Celsius.Equals(other.Celsius);
 

@@ -109,7 +109,7 @@ public sealed class CoolingFit
     private static void Check(double surroundings, ReadingError error, CoolingReading[] readings)
     {
         if (readings.Length < 2)
-            throw new ArgumentException("A fit needs at least two readings.", nameof(readings));
+            throw new ArgumentException($"A fit needs at least two readings, but was given {Text.Number(readings.Length)}.", nameof(readings));
         double tolerated = (error.IsNormal ? 2 * Coverage : 2) * error.Kelvins;
         for (int i = 0; i < readings.Length; i++)
         {

@@ -20,7 +20,7 @@ public sealed record LyeJug
 
     /// <summary>The liquids and the ice, each with its temperature.</summary>
     /// <exception cref="ArgumentException">The list holds a null or a portion without a temperature.</exception>
-    public required ValueList<LiquidPortion> Liquids { get; init => field = WithTemperatures(LineId.MakeUnique(value, "The liquids"), nameof(Liquids)); }
+    public required ValueList<LiquidPortion> Liquids { get; init => field = WithTemperatures(LineId.MakeUnique(value, "The liquids"), nameof(value)); }
 
     /// <summary>What else dissolves in the jug before the alkali, by mass: acid, salt, sugar. An amount that is not known counts 0.</summary>
     /// <exception cref="ArgumentException">The list holds a null.</exception>
@@ -36,6 +36,7 @@ public sealed record LyeJug
     public LyeJug WithIce(Ratio share, Temperature ice)
     {
         double part = Stored.Fraction(share, 0, 1, "The share of ice");
+        Stored.Celsius(ice, ProcessSetup.IceLimits, "The temperature of ice");
         List<LiquidPortion> liquids = [];
         foreach (LiquidPortion portion in Liquids)
         {

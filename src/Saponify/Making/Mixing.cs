@@ -22,7 +22,7 @@ public sealed record Mixing
 
     /// <summary>Milk, cream, water, juice: each with its temperature, frozen or not.</summary>
     /// <exception cref="ArgumentException">The list holds a null or a portion without a temperature.</exception>
-    public ValueList<LiquidPortion> Liquids { get; init => field = LyeJug.WithTemperatures(LineId.MakeUnique(value, "The liquids"), nameof(Liquids)); }
+    public ValueList<LiquidPortion> Liquids { get; init => field = LyeJug.WithTemperatures(LineId.MakeUnique(value, "The liquids"), nameof(value)); }
 
     /// <summary>Melted fats.</summary>
     /// <exception cref="ArgumentException">The list holds a null.</exception>
@@ -33,7 +33,7 @@ public sealed record Mixing
     public Temperature? FatTemperature
     {
         get;
-        init => field = value is { } temperature ? Temperature.FromDegreesCelsius(Stored.Celsius(temperature, 0, 150, "The temperature of the fats")) : null;
+        init => field = value is { } temperature ? Temperature.FromDegreesCelsius(Stored.Celsius(temperature, 0, 150, "The temperature of the fats", nameof(value))) : null;
     }
 
     /// <summary>The temperature that comes out: an estimate. 0 degrees Celsius with <see cref="IceLeft"/> when ice is left. Null for lye beyond 50 %.</summary>

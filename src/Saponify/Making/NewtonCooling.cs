@@ -9,6 +9,9 @@ namespace Saponify;
 /// </summary>
 public sealed record NewtonCooling
 {
+    /// <summary>Time constants in seconds.</summary>
+    internal static readonly Limits TimeLimits = new(1e-9, 3.6e6);
+
     /// <summary>Makes a law of cooling.</summary>
     /// <param name="surroundings">Temperature of room or bath, from -80 to 200 degrees Celsius.</param>
     /// <param name="timeConstant">Time in which the excess falls to 37 %, above 0 and up to 1000 hours.</param>
@@ -16,7 +19,7 @@ public sealed record NewtonCooling
     public NewtonCooling(Temperature surroundings, Duration timeConstant)
     {
         Celsius = Stored.Celsius(surroundings, -80, 200, "The temperature of the surroundings");
-        Seconds = Guard.InRange(timeConstant.Seconds, 1e-9, 3.6e6, "The time constant", "s", nameof(timeConstant));
+        Seconds = Guard.InRange(timeConstant.Seconds, TimeLimits, "The time constant", "s", nameof(timeConstant));
     }
 
     internal double Celsius { get; }

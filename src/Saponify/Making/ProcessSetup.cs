@@ -61,7 +61,7 @@ public sealed record ProcessSetup
 
     /// <summary>Share of the lye liquid that goes in as ice, from 0 to 100 %; null for none.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside that range, or not a number.</exception>
-    public Ratio? IceShare { get; init => field = value is { } share ? Stored.ToRatio(Stored.Fraction(share, IceShareLimits, "The share of ice")) : null; }
+    public Ratio? IceShare { get; init => field = value is { } share ? Stored.ToRatio(Stored.Fraction(share, IceShareLimits, "The share of ice", nameof(value))) : null; }
 
     /// <summary>How cold that ice is, from -80 to 0 degrees Celsius: ice above 0 can't be.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside that range, or not a number.</exception>
@@ -75,12 +75,12 @@ public sealed record ProcessSetup
 
     /// <summary>Share of the vessel that shall stay free, from 0 to 100 %; null when you do not care.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside that range, or not a number.</exception>
-    public Ratio? LeastHeadspace { get; init => field = value is { } share ? Stored.ToRatio(Stored.Fraction(share, HeadspaceLimits, "The headspace")) : null; }
+    public Ratio? LeastHeadspace { get; init => field = value is { } share ? Stored.ToRatio(Stored.Fraction(share, HeadspaceLimits, "The headspace", nameof(value))) : null; }
 
     private static Temperature? Within(Temperature? value, Limits limits, string what)
     {
         if (value is { } temperature)
-            Stored.Celsius(temperature, limits, what);
+            Stored.Celsius(temperature, limits, what, nameof(value));
         return value;
     }
 }

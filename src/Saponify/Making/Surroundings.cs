@@ -17,7 +17,7 @@ public sealed record Surroundings
     public Surroundings(Temperature temperature, HeatTransferCoefficient least, HeatTransferCoefficient most)
         : this(Stored.Celsius(temperature, TemperatureLimits, "The temperature of the surroundings"),
             Guard.InRange(least.WattsPerSquareMeterKelvin, TransferLimits, "The least heat transfer", "W/(m2 K)", nameof(least)),
-            Guard.InRange(most.WattsPerSquareMeterKelvin, Math.Max(TransferLimits.Low, least.WattsPerSquareMeterKelvin), TransferLimits.High, "The most heat transfer", "W/(m2 K)", nameof(most)),
+            Guard.InRange(most.WattsPerSquareMeterKelvin, least.WattsPerSquareMeterKelvin, TransferLimits.High, "The most heat transfer", "W/(m2 K)", nameof(most)),
             "own figures", Evidence.Measured)
     {
     }

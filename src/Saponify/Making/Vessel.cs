@@ -57,7 +57,8 @@ public sealed record Vessel
 
     /// <summary>
     /// How lye cools in it: the heat capacity of lye and vessel over the heat that its area gives off. An estimate; readings of your own
-    /// (<see cref="NewtonCooling.Fit"/>) beat it. Null for lye beyond 50 %, and for none at all or more than the vessel holds.
+    /// (<see cref="NewtonCooling.Fit"/>) beat it. Null for lye beyond 50 %, for none at all or more than the vessel holds,
+    /// and for a time constant beyond 1000 hours.
     /// </summary>
     /// <param name="lye">The lye.</param>
     /// <param name="surroundings">What the vessel stands in.</param>
@@ -69,8 +70,11 @@ public sealed record Vessel
         if (lye.VolumeAt(surroundings.Temperature) is not { Milliliters: >= 1e-6 } volume || volume.Milliliters > Milliliters)
             return null;
         Entropy capacity = Entropy.FromJoulesPerKelvin(lye.Capacity + (Grams * (Material.HeatCapacity?.Value.KilojoulesPerKilogramKelvin ?? 0)));
-        return new(NewtonCooling.Of(surroundings.Temperature, capacity, AreaFor(volume), surroundings.Most),
-            NewtonCooling.Of(surroundings.Temperature, capacity, AreaFor(volume), surroundings.Least), surroundings.Evidence);
+        Area area = AreaFor(volume);
+        double times = capacity.JoulesPerKelvin / area.SquareMeters;
+        return NewtonCooling.TimeLimits.Holds(times / surroundings.MostTransfer) && NewtonCooling.TimeLimits.Holds(times / surroundings.LeastTransfer)
+            ? new(NewtonCooling.Of(surroundings.Temperature, capacity, area, surroundings.Most), NewtonCooling.Of(surroundings.Temperature, capacity, area, surroundings.Least), surroundings.Evidence)
+            : null;
     }
 
     /// <summary>
@@ -85,6 +89,7 @@ public sealed record Vessel
     public ValueList<VesselFinding> Check(LyeSolution lye, Temperature vesselTemperature, Ratio? leastHeadspace = null)
     {
         ArgumentNullException.ThrowIfNull(lye);
+        double? least = leastHeadspace is { } share ? Stored.Fraction(share, ProcessSetup.HeadspaceLimits, "The headspace", nameof(leastHeadspace)) : null;
         List<VesselFinding> found = [];
         if (Material.Lye == LyeFitness.Never)
             found.Add(new(VesselFindingKind.NeverForLye, Material, 0, 0, "", Material.Sources, Material.Evidence));
@@ -107,8 +112,8 @@ public sealed record Vessel
         double volume = lye.VolumeAt(Temperature.FromDegreesCelsius(peak))!.Value.Milliliters, free = 1 - (volume / Milliliters);
         if (free < 0)
             found.Add(new(VesselFindingKind.TooSmall, Material, volume, Milliliters, "mL", [], Evidence.Computed));
-        else if (leastHeadspace is { } least && free < Stored.Fraction(least, ProcessSetup.HeadspaceLimits, "The headspace"))
-            found.Add(new(VesselFindingKind.LittleHeadspace, Material, free * 100, least.DecimalFractions * 100, "%", ["common-practice"], Evidence.Memory));
+        else if (free < least)
+            found.Add(new(VesselFindingKind.LittleHeadspace, Material, free * 100, least.Value * 100, "%", ["common-practice"], Evidence.Memory));
         return found.ToValueList();
     }
 

@@ -39,6 +39,8 @@ public sealed class CureFile
     /// <exception cref="ArgumentOutOfRangeException">A poured mass of 0, negative, above 1000 kg, or not a number.</exception>
     public static CureFile Read(ReadOnlySpan<byte> utf8, Scale? scale = null, Mass? poured = null, Moisture? moisture = null)
     {
+        if (poured is { } mass)
+            Stored.BarGrams(mass, "The poured mass of a bar", nameof(poured));
         if (utf8.Length > LargestBytes)
             return Failed(FormattableString.Invariant($"the table has {utf8.Length} bytes; at most {LargestBytes} are read"));
         if (!Utf8.IsValid(utf8))

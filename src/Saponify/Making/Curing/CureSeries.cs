@@ -24,8 +24,8 @@ public sealed record CureSeries
     {
         Name = Guard.Text(name, "The name of a bar");
         ArgumentNullException.ThrowIfNull(weighings);
-        if (weighings.Any(w => !w.IsWritten))
-            throw new ArgumentException("A weighing has neither date nor mass.", nameof(weighings));
+        if (Array.FindIndex(weighings, w => !w.IsWritten) is >= 0 and int blank)
+            throw new ArgumentException($"Weighing {Text.Number(blank + 1)} has neither date nor mass: make it with both.", nameof(weighings));
         Weighings = ValueList.Create<BarWeighing>(weighings);
     }
 

@@ -27,7 +27,7 @@ public sealed class NetQuantity
     {
         ArgumentNullException.ThrowIfNull(bars);
         if (bars.Length is 0 or > MostBars)
-            throw new ArgumentException("A sample has 1 to 100,000 bars.", nameof(bars));
+            throw new ArgumentException($"A sample has 1 to 100,000 bars, but this one has {Text.Number(bars.Length)}.", nameof(bars));
         _grams = [.. bars.Select(b => Stored.BarGrams(b, "The mass of a bar", nameof(bars)))];
         _mean = _grams.Average();
     }

@@ -44,9 +44,9 @@ public sealed record BatterDensity
 
     internal static BatterDensity? Of(BatchPlan plan, Temperature? pour)
     {
+        double? celsius = pour is { } given ? Internals.Stored.Celsius(given, MouldHeat.PourLimits, "The temperature at the pour", nameof(pour)) : null;
         if (!plan.Balance.CanBeWeighed)
             return null;
-        double? celsius = pour is { } given ? Internals.Stored.Celsius(given, MouldHeat.PourLimits, "The temperature at the pour") : null;
         return BatterParts.Of(plan, celsius ?? Coldest, celsius ?? Warmest) is { Count: > 0 } parts ? new([.. parts]) : null;
     }
 }

@@ -115,7 +115,7 @@ public sealed record Mould
     /// <exception cref="InvalidOperationException">Cavities and moulds of a stated volume: state the volume that the lining leaves.</exception>
     public Mould WithLining(Length thickness)
     {
-        RefuseWithoutSizes("lining");
+        RefuseWithoutSizes("lining", "the volume that the lining leaves");
         double most = MostLining, lining = Guard.InRange(thickness.Centimeters, 0, most, "The lining", "cm", nameof(thickness));
         if (!Takes(lining))
             throw new ArgumentOutOfRangeException(nameof(thickness), lining, $"A lining of {Text.Number(lining)} cm leaves no space in a mould that is {Text.Number(most)} cm from base or wall to the brim or the middle.");
@@ -129,7 +129,7 @@ public sealed record Mould
     /// <exception cref="InvalidOperationException">Cavities and moulds of a stated volume: state the volume that is filled.</exception>
     public Mould FilledTo(Length height)
     {
-        RefuseWithoutSizes("fill height");
+        RefuseWithoutSizes("fill height", "the volume that is filled");
         Mould filled = this with { FilledCentimeters = height.Centimeters };
         return filled.Checked(nameof(height));
     }
@@ -141,12 +141,11 @@ public sealed record Mould
     public BarLayout Cut(CuttingPlan plan)
     {
         ArgumentNullException.ThrowIfNull(plan);
-        if (!HasSizes)
-            throw new InvalidOperationException("Only boxes, slabs and cylinders are cut by sizes; cavities and moulds of a stated volume give their pieces as they are.");
+        RefuseUncut();
         if (Shape == MouldShape.Slab && plan.Across is null)
             throw new InvalidOperationException("A slab is cut both ways: state the second size of the bars as well.");
         if (Shape == MouldShape.Cylinder && plan.Across is not null)
-            throw new InvalidOperationException("A cylinder is cut one way only, into discs.");
+            throw new InvalidOperationException("A cylinder is cut one way only, into discs: leave out the second size.");
         return BarLayout.Of(this, plan);
     }
 
@@ -162,7 +161,7 @@ public sealed record Mould
     /// <exception cref="InvalidOperationException">A mould that is not cut by sizes.</exception>
     public Length ThicknessFor(Volume bar, Length? across)
     {
-        RefuseWithoutSizes("cut face");
+        RefuseUncut();
         double volume = Guard.InRange(bar.Milliliters, 0.1, Milliliters, "The volume of a bar", "mL", nameof(bar));
         double share = across is { } second ? Guard.InRange(second.Centimeters, 0.1, Block.Wide, "The second size of a bar", "cm", nameof(across)) / Block.Wide : 1;
         return Centimeters(volume / (CrossSection * share));
@@ -200,9 +199,15 @@ public sealed record Mould
         return this;
     }
 
-    private void RefuseWithoutSizes(string what)
+    private void RefuseUncut()
     {
         if (!HasSizes)
-            throw new InvalidOperationException($"A {what} can't be set for cavities or for a mould of a stated volume; state the volume that is left.");
+            throw new InvalidOperationException("Only boxes, slabs and cylinders are cut by sizes; cavities and moulds of a stated volume give their pieces as they are.");
+    }
+
+    private void RefuseWithoutSizes(string what, string instead)
+    {
+        if (!HasSizes)
+            throw new InvalidOperationException($"A {what} can't be set for cavities or for a mould of a stated volume; state {instead}.");
     }
 }

@@ -46,7 +46,7 @@ public static class MouldExtensions
         double grams = Stored.Grams(batch, "The mass of a batch");
         LyeBalance balance = formula.Balance();
         return balance.CanBeWeighed && balance.BatchGrams > 0 ? formula.ScaledBy(grams / balance.BatchGrams)
-            : throw new InvalidOperationException("A formula that can't be weighed has no batch to scale by.");
+            : throw new InvalidOperationException("A formula that can't be weighed has no batch to scale by; the obstacles of its plan say why.");
     }
 
     /// <summary>What of the batter can evaporate.</summary>

@@ -43,7 +43,7 @@ public sealed record Scale
     public Mass? MinimumLoad
     {
         get => StoredMinimum?.Written;
-        init => StoredMinimum = value is { } mass ? StoredMass.Of(mass, "The minimum load of a scale") : null;
+        init => StoredMinimum = value is { } mass ? StoredMass.Of(mass, "The minimum load of a scale", nameof(value)) : null;
     }
 
     /// <summary>The largest load; null when none is stated.</summary>
@@ -51,7 +51,7 @@ public sealed record Scale
     public Mass? Capacity
     {
         get => StoredCapacity?.Written;
-        init => StoredCapacity = value is { } mass ? StoredMass.Of(mass, "The capacity of a scale") : null;
+        init => StoredCapacity = value is { } mass ? StoredMass.Of(mass, "The capacity of a scale", nameof(value)) : null;
     }
 
     internal double MinimumGrams => StoredMinimum?.Grams ?? 0;
@@ -66,7 +66,7 @@ public sealed record Scale
     public Ratio? Accuracy
     {
         get => AccuracyFraction is { } fraction ? Stored.ToRatio(fraction) : null;
-        init => AccuracyFraction = value is { } ratio ? Stored.Fraction(ratio, 0, 0.2, "The accuracy of a scale") : null;
+        init => AccuracyFraction = value is { } ratio ? Stored.Fraction(ratio, 0, 0.2, "The accuracy of a scale", nameof(value)) : null;
     }
 
     internal double? AccuracyFraction { get; private init; }
