@@ -6,6 +6,9 @@ namespace Saponify;
 /// <summary>How far to warm fats so that all of them are clear, and how much heat that takes. Immutable; equality by content.</summary>
 public sealed record FatHeating
 {
+    /// <summary>Fats are warmed no further, in degrees Celsius.</summary>
+    internal const double Warmest = 200;
+
     /// <summary>Looks at fats.</summary>
     /// <param name="fats">The fats.</param>
     public FatHeating(ValueList<FatPortion> fats)
@@ -45,7 +48,7 @@ public sealed record FatHeating
     /// <exception cref="ArgumentOutOfRangeException">Outside -50 to 200 degrees Celsius, the second below the first, or not a number.</exception>
     public Figure<Energy> HeatFor(Temperature from, Temperature to)
     {
-        double start = Stored.Celsius(from, -50, 200, "The temperature of the fats"), end = Stored.Celsius(to, start, 200, "The temperature to warm to");
+        double start = Stored.Celsius(from, -50, Warmest, "The temperature of the fats"), end = Stored.Celsius(to, start, Warmest, "The temperature to warm to");
         double low = 0, high = 0;
         foreach (FatPortion portion in Fats)
         {

@@ -13,12 +13,15 @@ namespace Saponify;
 /// </remarks>
 public sealed record Mixing
 {
+    /// <summary>How warm a lye can be, in degrees Celsius.</summary>
+    internal static readonly Limits LyeLimits = new(-30, 200);
+
     /// <summary>The lye.</summary>
     public required LyeSolution Lye { get; init => field = value ?? throw new ArgumentNullException(nameof(value)); }
 
     /// <summary>How warm the lye is, from -30 to 200 degrees Celsius.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside that range, or not a number.</exception>
-    public required Temperature LyeTemperature { get; init => field = Temperature.FromDegreesCelsius(Stored.Celsius(value, -30, 200, "The temperature of the lye")); }
+    public required Temperature LyeTemperature { get; init => field = Temperature.FromDegreesCelsius(Stored.Celsius(value, LyeLimits, "The temperature of the lye")); }
 
     /// <summary>Milk, cream, water, juice: each with its temperature, frozen or not.</summary>
     /// <exception cref="ArgumentException">The list holds a null or a portion without a temperature.</exception>

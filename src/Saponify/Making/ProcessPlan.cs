@@ -67,10 +67,10 @@ public sealed class ProcessPlan
     /// <summary>The time to cool the lye from <see cref="HottestLye"/> to <see cref="LyeTemperature"/>: an estimate. Null when it is not known, or never because the surroundings are no colder.</summary>
     public Figure<Duration>? CoolingTime => Cooling is { } cooling && HottestLye is { } start && LyeTemperature is { } wanted ? cooling.TimeTo(start, wanted) : null;
 
-    /// <summary>The cooled lye with the held-back liquids; null without such liquids, or when a temperature is missing.</summary>
+    /// <summary>The cooled lye with the held-back liquids; null without such liquids, when a temperature is missing, or when the lye is below -30 degrees Celsius.</summary>
     public Mixing? WithHeldBack => HeldBack is { Count: > 0 } liquids && Mix(liquids) is { } mixing ? mixing : null;
 
-    /// <summary>The cooled lye, the held-back liquids and the fats of the pot; null when a temperature is missing.</summary>
+    /// <summary>The cooled lye, the held-back liquids and the fats of the pot; null when a temperature is missing, or when the lye is below -30 degrees Celsius.</summary>
     public Mixing? WithFats => HeldBack is { } liquids && Setup.Fats is { } fats && Mix(liquids) is { } mixing ? mixing with { Fats = Fats.Fats, FatTemperature = fats } : null;
 
     /// <summary>Which fats set in the pot, late ones included; empty when the temperature there is not known.</summary>
@@ -111,7 +111,7 @@ public sealed class ProcessPlan
     public override string ToString() => ProcessText.Of(this, null);
 
     internal Mixing? Mix(ValueList<LiquidPortion> liquids) =>
-        Lye is { PeakCelsius: not null } lye && LyeTemperature is { } temperature ? new() { Lye = lye, LyeTemperature = temperature, Liquids = liquids } : null;
+        Lye is { PeakCelsius: not null } lye && LyeTemperature is { } temperature && Mixing.LyeLimits.Holds(temperature.DegreesCelsius) ? new() { Lye = lye, LyeTemperature = temperature, Liquids = liquids } : null;
 
     private LyeJug? MakeJug(List<ProcessQuestion> questions)
     {

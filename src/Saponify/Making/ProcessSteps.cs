@@ -45,7 +45,7 @@ internal sealed class ProcessSteps(ProcessPlan plan)
             notes.Add($"{fats.DecidedBy!.Name} is clear from {Show(clear)} on{Remembered(fats.DecidedBy.Figures.Melting!.Evidence)}; warm the pot to that at least, then let it come to the temperature wanted.");
         if (fats.WithoutFigure.Count > 0)
             notes.Add($"No melting range is on file for {string.Join(", ", fats.WithoutFigure.Select(f => f.Name).Distinct(StringComparer.Ordinal))}: look at the pot.");
-        if (_setup.Room is { } room && fats.ClearFrom is { } to && room.DegreesCelsius < to.DegreesCelsius)
+        if (_setup.Room is { } room && fats.ClearFrom is { } to && room.DegreesCelsius < to.DegreesCelsius && to.DegreesCelsius <= FatHeating.Warmest)
         {
             Figure<Energy> heat = fats.HeatFor(room, to);
             notes.Add($"That takes {Text.Number(Math.Round(heat.Low!.Value.Kilojoules))} to {Text.Number(Math.Round(heat.High!.Value.Kilojoules))} kJ from {Show(room)} (estimate).");

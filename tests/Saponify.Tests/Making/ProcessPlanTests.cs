@@ -1,5 +1,6 @@
 using FsCheck;
 using FsCheck.Fluent;
+using Saponify.Tests.Formulas;
 using Saponify.Tests.Support;
 using static Saponify.Tests.Making.Jugs;
 
@@ -52,6 +53,33 @@ public class ProcessPlanTests
         ProcessPlan iced = Example("shaving-soap").Plan().Process(Kitchen with { IceShare = Ratio.FromPercent(20) });
         Assert.Equal([ProcessInput.Ice], iced.Questions.Select(q => q.Input));
         Assert.Empty(Example("shaving-soap").Plan().Process(Kitchen).Questions);
+    }
+
+    [Fact]
+    public void AFatThatMeltsAboveEveryKettle_IsNoException()
+    {
+        Figure<Temperature> melting = new(C(230), Evidence.Measured, ["made up for this test"]) { Low = C(220), High = C(240) };
+        Fat hard = new("hard", "Hard fat", FatClass.Triglyceride, new() { Saponification = new(SaponificationValue.FromMilligramsKohPerGram(190), Evidence.Measured, ["made up for this test"]), Melting = melting });
+        ProcessStep warming = FormulaTests.Plain(hard.Weighing(Mass.FromGrams(500))).Plan().Process(Kitchen).Steps[0];
+        Assert.Equal(C(240), warming.Temperature);
+        Assert.Contains(warming.Notes, n => n.StartsWith("At 45 °C Hard fat", StringComparison.Ordinal));
+        Assert.DoesNotContain(warming.Notes, n => n.Contains("kJ", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void LyeOfFrozenSpirit_IsNoException()
+    {
+        Liquid spirit = new("spirit", "Cold spirit", new() { Alcohol = Ratio.FromPercent(100) });
+        Formula formula = FormulaTests.Plain(Pantry.Reference.Fat("olive-oil").Weighing(Mass.FromGrams(500))) with
+        {
+            Alkali = AlkaliPlan.ForSuperfat(Ratio.FromPercent(5), Alkali.SodiumHydroxideSolution(Ratio.FromPercent(5))),
+            Liquids = LiquidPlan.WeighedLyeLiquid(spirit.Weighing(Mass.FromGrams(50_000)).FrozenAt(C(-80))).HoldingBack(Pantry.Reference.Liquid("milk-goat").Weighing(Mass.FromGrams(50))),
+        };
+        ProcessPlan plan = formula.Plan().Process(Kitchen);
+        Assert.NotEmpty(plan.Steps);
+        Assert.Null(plan.WithHeldBack);
+        Assert.Null(plan.WithFats);
+        Assert.Contains("Cold spirit", plan.ToString(), StringComparison.Ordinal);
     }
 
     [Fact]
