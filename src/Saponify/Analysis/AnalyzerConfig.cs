@@ -41,16 +41,19 @@ public sealed class AnalyzerConfig
     /// <param name="ruleId">Id of the rule.</param>
     /// <param name="severity">The severity; null switches it off. Below the floor of a safety rule, the floor holds.</param>
     /// <exception cref="ArgumentNullException"><paramref name="ruleId"/> is null.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">No such severity.</exception>
     public AnalyzerConfig WithSeverity(string ruleId, Severity? severity)
     {
         ArgumentNullException.ThrowIfNull(ruleId);
-        return new(Preset, Set(_byRule, ruleId, severity), _byCategory, _options, Suppressions);
+        return new(Preset, Set(_byRule, ruleId, Known(severity)), _byCategory, _options, Suppressions);
     }
 
     /// <summary>The same with all rules of a category at another severity, or off.</summary>
     /// <param name="category">The category.</param>
     /// <param name="severity">The severity; null switches them off. Below the floor of a safety rule, the floor holds.</param>
-    public AnalyzerConfig WithSeverity(RuleCategory category, Severity? severity) => new(Preset, _byRule, Set(_byCategory, category, severity), _options, Suppressions);
+    /// <exception cref="ArgumentOutOfRangeException">No such category or severity.</exception>
+    public AnalyzerConfig WithSeverity(RuleCategory category, Severity? severity) =>
+        new(Preset, _byRule, Set(_byCategory, Internals.Guard.Known(category, "A category"), Known(severity)), _options, Suppressions);
 
     /// <summary>The same with another limit.</summary>
     /// <param name="ruleId">Id of the rule.</param>
@@ -97,6 +100,8 @@ public sealed class AnalyzerConfig
         Preset.Strict => !rule.IsOnByDefault ? null : rule.DefaultSeverity == Severity.Warning ? Severity.Error : rule.DefaultSeverity,
         _ => rule.IsOnByDefault ? rule.DefaultSeverity : null,
     };
+
+    private static Severity? Known(Severity? severity) => severity is { } known ? Internals.Guard.Known(known, "A severity", nameof(severity)) : null;
 
     private static string Key(string ruleId, RuleOption option) => $"{ruleId}.{option.Key}";
 

@@ -52,7 +52,8 @@ public sealed record RuleDescriptor
     public ValueList<string> FormerIds { get; init; }
 
     /// <summary>Severity below which no configuration goes: for lye safety.</summary>
-    public Severity Floor { get; init; }
+    /// <exception cref="ArgumentOutOfRangeException">No such severity.</exception>
+    public Severity Floor { get; init => field = Guard.Known(value, "The floor of a rule"); }
 
     /// <summary>False for a rule that runs only when a configuration asks for it.</summary>
     public bool IsOnByDefault { get; init; } = true;

@@ -142,9 +142,9 @@ public class RulePageTests
         return head.Append('\n').Append(HeadEnd).ToString();
     }
 
-    /// <summary>Why a rule has nothing to say about one formula or the other.</summary>
+    /// <summary>Why a rule has nothing to say about one formula or the other; without the figures of that one, which follow a colon.</summary>
     private static string[] Reasons(RuleDescriptor rule) =>
-        FormulaAnalyzer.BuiltInRules.SingleOrDefault(r => r.Descriptor.Id == rule.Id) is { } speaker ? [.. s_situations.Select(speaker.WhyNotApplicable).OfType<string>().Distinct().Order(StringComparer.Ordinal)] : [];
+        FormulaAnalyzer.BuiltInRules.SingleOrDefault(r => r.Descriptor.Id == rule.Id) is { } speaker ? [.. s_situations.Select(speaker.WhyNotApplicable).OfType<string>().Select(r => r.Split(": ")[0]).Distinct().Order(StringComparer.Ordinal)] : [];
 
     private static IEnumerable<Formula> OddFormulas()
     {
