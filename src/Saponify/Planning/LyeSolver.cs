@@ -70,11 +70,7 @@ internal readonly ref struct LyeSolver
         LiquidPlan plan = _formula.Liquids;
         double liquid = plan.Grams, lack = 0;
         ruleCanBeMet = true;
-        if (plan.Rule == WaterRule.WeighedLyeLiquid)
-        {
-            liquid = plan.Weighed!.Grams;
-        }
-        else
+        if (plan.Rule != WaterRule.WeighedLyeLiquid)
         {
             (double perMole, double fixedWater) = Rule(plan);
             ruleCanBeMet = LiquidFor(perMole, fixedWater, KnownWater, out liquid, out lack);

@@ -1,5 +1,6 @@
 using Saponify.Tests.Formulas;
 using Saponify.Tests.Support;
+using UnitsNet.Units;
 
 namespace Saponify.Tests.Planning;
 
@@ -200,4 +201,49 @@ public class PlanWordsTests
     [InlineData(0.049999999999, "5.00 %")]                        // noise of the arithmetic
     [InlineData(-0.00001, "-0.01 %")]
     public void ASuperfat_IsCut_NotRounded(double superfat, string shown) => Assert.Equal(shown, PlanText.Cut(superfat));
+
+    [Fact]
+    public void APlan_IsPrintedInTheUnitOfMostFats()
+    {
+        static MassUnit Unit(params Mass[] masses) => PlanSheet.UsualUnit(FormulaTests.Plain([.. masses.Select((m, i) => s_exact.Weighing(m) with { Line = "fat " + i })]));
+        Mass ounce = Mass.FromOunces(1), gram = Grams(1), stone = Mass.FromStone(1);
+        Assert.Equal(MassUnit.Gram, Unit(ounce, gram, gram));
+        Assert.Equal(MassUnit.Ounce, Unit(ounce, ounce, gram));
+        Assert.Equal(MassUnit.Ounce, Unit(ounce, gram));                  // the first of two
+        Assert.Equal(MassUnit.Ounce, Unit(stone, stone, ounce));          // no amount is written in stones
+        Assert.Equal(MassUnit.Gram, Unit(stone));
+        Assert.Equal((MassUnit.Kilogram, MassUnit.Gram), (new Scale(Mass.FromKilograms(0.001)).Unit, new Scale(Mass.FromStone(0.001)).Unit));
+    }
+
+    [Fact]
+    public void TheCoarseScaleOfTheAlkali_WeighsNothingElse()
+    {
+        Formula formula = new("Two scales")
+        {
+            Fats = [s_exact.Weighing(Grams(3))],
+            Alkali = AlkaliPlan.ForSuperfat(Percent(5), s_soda),
+            Liquids = LiquidPlan.TotalWater(Grams(6)).HoldingBack(s_pantry.Liquid("milk-goat").Weighing(Grams(3))),
+            Additives = [s_pantry.Additive("kaolin").Weighing(Grams(2))],
+        };
+        ScalePlan plan = formula.Plan().OnScale(new(Grams(0.01)), new(Grams(5)));
+        Assert.Equal(["fats[exact]", "alkali.alkalis[sodium-hydroxide]", "liquids.lyeLiquid", "liquids.heldBack[milk-goat]", "additives[kaolin]"], plan.Lines.Select(l => l.Path.ToString()));
+        Assert.Equal("alkali.alkalis[sodium-hydroxide]", Assert.Single(plan.Obstacles).Path.ToString());
+    }
+
+    [Fact]
+    public void LyeDissolvedInAnotherLiquidThanPlanned_IsNotReckonedAnew()
+    {
+        WeighedBatch batch = Bench().LyeLiquidWas(s_pantry.Liquid("milk-goat")).Weigh("fats[exact]", Grams(800));
+        Assert.Equal(batch.Lines.Single(l => l.Path.ToString() == "liquids.lyeLiquid").PlannedGrams, batch.LiquidToWeigh!.Mass.Grams, 9);
+    }
+
+    [Fact]
+    public void WhatIsNotThere_BringsNoDoubt_AndAWaxIsCountedLow()
+    {
+        Fat wax = new("wax", "Some wax", FatClass.Wax, new() { AcidValue = new(Value(20), Evidence.Standard, ["made up for this test"]) });
+        Additive fatty = new("fatty", "Fatty powder", AdditiveKind.Other, Stage.Trace, new() { Fat = Percent(50), FatKind = s_exact });
+        Margin margin = (FormulaTests.Plain(s_exact.Weighing(Grams(500)), wax.Weighing(Grams(10)), Ranged(180, 200).Weighing(Mass.Zero)) with { Additives = [fatty.Weighing(Mass.Zero)] }).Plan().Margin(new(Grams(1)))!;
+        Assert.DoesNotContain(margin.Causes, c => c.What.Contains("Fatty powder", StringComparison.Ordinal) || c.What.Contains("Ranged fat", StringComparison.Ordinal));
+        Assert.Empty(margin.NoData);
+    }
 }

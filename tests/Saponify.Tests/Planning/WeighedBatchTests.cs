@@ -39,6 +39,7 @@ public class WeighedBatchTests
         WeighedBatch batch = Start().Weigh("fats[olive-oil]", Mass.FromGrams(400));
         Assert.Equal(5, Percent(batch.Superfat), 6);
         Assert.True(Percent(batch.SuperfatIfTheRestNeverComes) < -40);
+        Assert.Matches(@"\n  If it never comes, apart from the alkali: -\d+\.\d\d %, LYE-HEAVY\n", batch.ToString());
     }
 
     [Fact]
