@@ -55,7 +55,7 @@ public sealed class ProcessPlan
     /// <summary>What the lye is cooled to: as given, but not above <see cref="HottestLye"/>; or what gives the temperature wanted in the pot. Null when neither is known or lye can't be so.</summary>
     public Temperature? LyeTemperature { get; }
 
-    /// <summary>How the lye cools in the vessel; null without a vessel, or without surroundings.</summary>
+    /// <summary>How the lye cools in the vessel; null without lye, vessel or surroundings, and where <see cref="Vessel.Cooling"/> tells nothing.</summary>
     public CoolingSpan? Cooling { get; }
 
     /// <summary>What was not given, and what it is needed for.</summary>

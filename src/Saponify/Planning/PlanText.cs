@@ -152,7 +152,7 @@ internal static class PlanText
             return "";
         Figure<SaponificationValue> figure = formula.Fats.First(f => line.Path.Equals(FormulaPath.Fats.Item(formula.Fats.AsSpan().IndexOf(f), f.Line))).Fat.Saponification!;
         string range = figure.Low == figure.High ? "" : $", range {Text.Number(figure.Low?.MilligramsKohPerGram ?? 0)} to {Text.Number(figure.High?.MilligramsKohPerGram ?? 0)}";
-        return $": {figure.Value}{range}, {(figure.IsOwn ? figure.Note ?? "own figure" : EvidenceText.Of(figure.Evidence))}";
+        return $": {figure.Value}{range}, {(figure.IsOwn ? figure.Note : EvidenceText.Of(figure.Evidence))}";
     }
 
     private static void Possible(ISheet text, PlanSheet sheet)
