@@ -21,6 +21,9 @@ public sealed class BarScores : IShownAsHtml
     /// <summary>Potassium by moles of the hydroxide from which every score is low in confidence.</summary>
     private const double MostPotassium = 0.30;
 
+    /// <summary>A superfat so little below 0 comes from the arithmetic.</summary>
+    private const double Noise = 1e-9;
+
     private readonly double[] _shares = new double[FattyAcid.Count];
     private readonly double _superfat;
     private readonly double _potassium;
@@ -32,6 +35,7 @@ public sealed class BarScores : IShownAsHtml
     {
         Pool = pool;
         _superfat = Math.Clamp(superfat, 0, 1);
+        IsLyeHeavy = superfat < -Noise;
         _potassium = Math.Clamp(potassium, 0, 1);
         if (pool.IsEmpty)
         {
@@ -62,6 +66,8 @@ public sealed class BarScores : IShownAsHtml
     }
 
     internal AcidPool Pool { get; }
+
+    internal bool IsLyeHeavy { get; }
 
     internal double ScoredGrams { get; }
 
@@ -97,7 +103,7 @@ public sealed class BarScores : IShownAsHtml
     /// <summary>How readily it oxidises, high is bad; null when not scored.</summary>
     public Score? OxidationRisk => this[ScoreKind.OxidationRisk];
 
-    /// <summary>Superfat of all fat that the conditioning counts with; a superfat below 0 counts as 0.</summary>
+    /// <summary>Superfat of all fat that the conditioning counts with; a superfat below 0 counts as 0, and <see cref="Remarks"/> says so.</summary>
     public Ratio Superfat => Stored.ToRatio(_superfat);
 
     /// <summary>Potassium as a share of the hydroxide by moles.</summary>
@@ -124,7 +130,7 @@ public sealed class BarScores : IShownAsHtml
         }
     }
 
-    /// <summary>What to know before reading these scores: what makes their confidence low, profiles from memory, wide profiles. Sentences in English.</summary>
+    /// <summary>What to know before reading these scores: a lye-heavy bar, scored or not, then what makes their confidence low, profiles from memory, wide profiles. Sentences in English.</summary>
     public ValueList<string> Remarks => ScoreRemarks.Of(this, _analogous > MostAnalogous ? _analogous : 0, _potassium > MostPotassium);
 
     /// <summary>One score; null when not scored.</summary>

@@ -23,14 +23,16 @@ internal static class ComparisonText
         }
         for (int i = 0; i < comparison.Plans.Count; i++)
         {
-            if (!comparison.Scores[i].IsScored)
+            BarScores scores = comparison.Scores[i];
+            if (!scores.IsScored && scores.Remarks.Count == 0)
                 continue;
             text.Append('\n').Append(Letter(i)).Append("  ").Append(comparison.Plans[i].Formula.Name).Append('\n');
-            ScoresText.ByFat(text, comparison.Scores[i]);
-            ScoresText.Remarks(text, comparison.Scores[i].Remarks, "");
+            if (scores.IsScored)
+                ScoresText.ByFat(text, scores);
+            ScoresText.Remarks(text, scores.Remarks);
         }
         text.Append("\nLimits\n");
-        ScoresText.Remarks(text, ScoreDefinition.Limits, "");
+        ScoresText.Remarks(text, ScoreDefinition.Limits);
         return text.ToString();
     }
 

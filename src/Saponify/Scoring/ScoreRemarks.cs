@@ -11,8 +11,10 @@ internal static class ScoreRemarks
     internal static ValueList<string> Of(BarScores scores, double analogous, bool isPotash)
     {
         List<string> remarks = [];
+        if (scores.IsLyeHeavy)
+            remarks.Add("LYE-HEAVY: more alkali than all fat can take up, and no score counts it. Do not make this.");
         if (!scores.IsScored)
-            return default;
+            return remarks.ToValueList();
         if (analogous > 0)
             remarks.Add($"{Percent(analogous)} % of the acids are hydroxy acids or C20 and longer, whose weights are set by analogy: low confidence.");
         if (isPotash)

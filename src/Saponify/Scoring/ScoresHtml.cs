@@ -18,6 +18,7 @@ internal static class ScoresHtml
             sheet.Beware("Not scored: " + scores.WhyNotScored);
             foreach (UnscoredPart part in scores.Unscored)
                 sheet.Row(Text.Number(part.Share.DecimalFractions * 100) + " %", $"{part.What}: {part.Why}");
+            Remarks(sheet, scores);
             return sheet.ToString();
         }
         sheet.Picture(Picture(scores));
@@ -29,9 +30,14 @@ internal static class ScoresHtml
         ValueList<FatPoints>[] columns = [.. scores.All.Select(s => s.ByFat)];
         for (int i = 0; i < columns[0].Count; i++)
             sheet.Cells("td", [columns[0][i].What, .. columns.Select(c => ScoresText.Points(c[i].Points))]);
+        Remarks(sheet, scores);
+        return sheet.ToString();
+    }
+
+    private static void Remarks(HtmlSheet sheet, BarScores scores)
+    {
         foreach (string remark in scores.Remarks)
             sheet.Item(remark);
-        return sheet.ToString();
     }
 
     /// <summary>A bar for each score over its whole scale of 0 to 100; a bar has no colour of its own, since none is good or bad.</summary>

@@ -22,6 +22,7 @@ internal static class ScoresText
             text.Append("\nNot scored: ").Append(scores.WhyNotScored).Append('\n');
             foreach (UnscoredPart part in scores.Unscored)
                 text.Append("  ").Append((Text.Number(part.Share.DecimalFractions * 100) + " %").PadLeft(8)).Append("  ").Append(part.What).Append(": ").Append(part.Why).Append('\n');
+            Remarks(text, scores.Remarks);
             return text.ToString();
         }
         ScoreGroup? group = null;
@@ -35,7 +36,7 @@ internal static class ScoresText
         }
         text.Append('\n');
         ByFat(text, scores);
-        Remarks(text, scores.Remarks, "");
+        Remarks(text, scores.Remarks);
         return text.ToString();
     }
 
@@ -52,10 +53,10 @@ internal static class ScoresText
         Heads(text, "  together".PadRight(width), scores.All.Select(s => Points(s.Value)));
     }
 
-    internal static void Remarks(StringBuilder text, ValueList<string> remarks, string before)
+    internal static void Remarks(StringBuilder text, ValueList<string> remarks)
     {
         foreach (string remark in remarks)
-            text.Append(before).Append("  - ").Append(remark).Append('\n');
+            text.Append("  - ").Append(remark).Append('\n');
     }
 
     internal static string Points(double value) => Text.Fixed(value, 0);
