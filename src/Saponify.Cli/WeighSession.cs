@@ -127,17 +127,19 @@ internal sealed class WeighSession(WeighedBatch start, Scale? scale, Scale? alka
             Change(_batch.Unweigh(_batch.Weights[^1].Line));
     }
 
+    private ValueList<BatchChoice> Choices => scale is null ? _batch.Choices : _batch.ChoicesOn(scale, alkaliScale);
+
     private void ShowChoices()
     {
         int number = 0;
-        foreach (BatchChoice choice in _batch.Choices)
+        foreach (BatchChoice choice in Choices)
             print.WriteLine(string.Create(CultureInfo.InvariantCulture, $"  {++number}. {choice}"));
         print.Write($"What now ({(number > 0 ? "a number of the list; " : "")}{(_later.Count > 0 ? "Enter asks again for what is left; " : "")}back, list, in, poured, stop)? ");
     }
 
     private void Choose(string answer)
     {
-        ValueList<BatchChoice> choices = _batch.Choices;
+        ValueList<BatchChoice> choices = Choices;
         if (!int.TryParse(answer, NumberStyles.None, CultureInfo.InvariantCulture, out int number) || number < 1 || number > choices.Count)
             _later.Clear();
         else

@@ -10,6 +10,8 @@ namespace Saponify;
 /// </summary>
 public sealed record Formula
 {
+    private static readonly Limits s_scaleLimits = new(1e-6, 1e6);
+
     /// <summary>Starts a formula; fats, alkali and liquids are required.</summary>
     /// <param name="name">Name for people; not blank.</param>
     /// <exception cref="ArgumentException">The name is blank.</exception>
@@ -73,7 +75,7 @@ public sealed record Formula
     /// <exception cref="ArgumentOutOfRangeException">Outside that range, or a mass that would pass 1e9 g.</exception>
     public Formula ScaledBy(double factor)
     {
-        Guard.InRange(factor, 1e-6, 1e6, "A scale factor", "times");
+        Guard.InRange(factor, s_scaleLimits, "A scale factor", "times");
         return this with
         {
             Fats = [.. Fats.Select(f => f.Times(factor))],
@@ -89,11 +91,14 @@ public sealed record Formula
     /// <exception cref="InvalidOperationException">The formula has no fat to scale by.</exception>
     public Formula ScaledTo(Mass listedFats)
     {
-        double grams = Stored.Grams(listedFats, "The mass of the fats");
         return ListedGrams > 0
-            ? ScaledBy(grams / ListedGrams)
+            ? ScaledBy(FactorTo(listedFats, ListedGrams, "The mass of the fats", nameof(listedFats)))
             : throw new InvalidOperationException("A formula without fat has no mass to scale by.");
     }
+
+    /// <summary>The factor that leads from one mass to another; a millionfold change at most.</summary>
+    internal static double FactorTo(Mass mass, double from, string what, string name) =>
+        Guard.InRange(Stored.ToGrams(mass), from * s_scaleLimits.Low, Math.Min(Guard.LargestGrams, from * s_scaleLimits.High), what, "g", name) / from;
 
     /// <summary>The name.</summary>
     public override string ToString() => Name;

@@ -10,6 +10,8 @@ namespace Saponify;
 /// </summary>
 public sealed record LiquidPlan
 {
+    private const string HeldBackLiquids = "The held-back liquids";
+
     private readonly StoredMass _mass;
 
     private LiquidPlan(WaterRule rule, double fraction, StoredMass mass)
@@ -56,7 +58,7 @@ public sealed record LiquidPlan
         get;
         init
         {
-            field = LineId.MakeUnique(value, "The held-back liquids");
+            field = LineId.MakeUnique(value, HeldBackLiquids);
             (double grams, double water, double fat, double acid) = (0, 0, 0, 0);
             foreach (LiquidPortion portion in field)
             {
@@ -124,7 +126,8 @@ public sealed record LiquidPlan
 
     /// <summary>These liquids are held back and join later.</summary>
     /// <param name="portions">The portions; they replace earlier ones.</param>
-    public LiquidPlan HoldingBack(params LiquidPortion[] portions) => this with { HeldBack = ValueList.Create<LiquidPortion>(portions ?? throw new ArgumentNullException(nameof(portions))) };
+    public LiquidPlan HoldingBack(params LiquidPortion[] portions) =>
+        this with { HeldBack = LineId.NoNull(ValueList.Create<LiquidPortion>(portions ?? throw new ArgumentNullException(nameof(portions))), HeldBackLiquids, nameof(portions)) };
 
     /// <summary>This plan with the water rule of another one; lye liquid and held-back liquids stay.</summary>
     internal LiquidPlan WithRuleOf(LiquidPlan other) => new LiquidPlan(other.Rule, other.Fraction, other._mass) { LyeLiquid = LyeLiquid, HeldBack = HeldBack };

@@ -50,8 +50,16 @@ internal static class Guard
         return true;
     }
 
+    /// <summary>A limit as people write it: 0.000001, 1,000,000.</summary>
+    private static string Bound(double limit) => limit.ToString(Math.Abs(limit) switch
+    {
+        >= 1e4 and < 1e13 => "#,0",
+        >= 1e-6 and < 1e-3 => "0.######",
+        _ => "G6",
+    }, CultureInfo.InvariantCulture);
+
     [DoesNotReturn]
     private static void OutOfRange(double value, double low, double high, string what, string unit, string? name) =>
         throw new ArgumentOutOfRangeException(name, value, string.Create(CultureInfo.InvariantCulture,
-            $"{what} must be a number from {low:G6} to {high:G6}{(unit.Length > 0 ? " " : "")}{unit}, but was {value:G17}."));
+            $"{what} must be a number from {Bound(low)} to {Bound(high)}{(unit.Length > 0 ? " " : "")}{unit}, but was {value:G17}."));
 }

@@ -32,13 +32,20 @@ internal static class LineId
     /// <summary>Gives a repeated id the suffix -2, -3 ... that is free; a list whose ids differ already is returned as it is.</summary>
     internal static ValueList<T> MakeUnique<T>(ValueList<T> lines, string what, [CallerArgumentExpression(nameof(lines))] string? name = null) where T : class, ILine<T>, IEquatable<T>
     {
+        ReadOnlySpan<T> span = NoNull(lines, what, name).AsSpan();
+        return AreUnique(span) ? lines : Renamed(span);
+    }
+
+    /// <summary>Refuses a list with a null in it.</summary>
+    internal static ValueList<T> NoNull<T>(ValueList<T> lines, string what, [CallerArgumentExpression(nameof(lines))] string? name = null) where T : class, IEquatable<T>
+    {
         ReadOnlySpan<T> span = lines.AsSpan();
         for (int i = 0; i < span.Length; i++)
         {
             if (span[i] is null)
                 throw new ArgumentException(Invariant($"{what} hold a null at place {i}."), name);
         }
-        return AreUnique(span) ? lines : Renamed(span);
+        return lines;
     }
 
     private static bool AreUnique<T>(ReadOnlySpan<T> lines) where T : class, ILine<T>

@@ -11,9 +11,10 @@ public sealed record FatHeating
 
     /// <summary>Looks at fats.</summary>
     /// <param name="fats">The fats.</param>
+    /// <exception cref="ArgumentException">A null among them.</exception>
     public FatHeating(ValueList<FatPortion> fats)
     {
-        Fats = fats;
+        Fats = LineId.NoNull(fats, "The fats");
         List<Fat> without = [];
         foreach (FatPortion portion in fats)
         {

@@ -1,3 +1,4 @@
+using Saponify.Internals;
 using UnitsNet;
 
 namespace Saponify;
@@ -29,5 +30,6 @@ public sealed record FatSetting
     /// <summary>Each fat at one temperature, in the order given.</summary>
     /// <param name="temperature">How warm it is.</param>
     /// <param name="fats">The fats.</param>
-    public static ValueList<FatSetting> At(Temperature temperature, ValueList<FatPortion> fats) => [.. fats.Select(f => new FatSetting(f, temperature))];
+    /// <exception cref="ArgumentException">A null among them.</exception>
+    public static ValueList<FatSetting> At(Temperature temperature, ValueList<FatPortion> fats) => [.. LineId.NoNull(fats, "The fats").Select(f => new FatSetting(f, temperature))];
 }

@@ -80,6 +80,7 @@ public class FormulaRefusalTests
         .Of(() => s_formula with { Liquids = null! })
         .Of(() => s_formula.ScaledBy(0))
         .Of(() => s_formula.ScaledTo(Grams(-1)))
+        .Of(() => s_formula.ScaledTo(Mass.Zero))
         .Of(() => FormulaTests.Plain().ScaledTo(Grams(500)))
         .Of(() => FormulaTests.Plain(s_olive.Weighing(Grams(1e6))).ScaledBy(1e4))
         .Of(() => FormulaTests.Plain(s_own.Weighing(Grams(1))) with { Liquids = LiquidPlan.TotalWater(Grams(1e4)) } is { } watery ? watery.ScaledBy(1e6) : null)

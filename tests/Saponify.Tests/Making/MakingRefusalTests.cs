@@ -67,6 +67,8 @@ public class MakingRefusalTests
         .Of(() => (s_mixing with { Fats = [s_olive] }).MixedTemperature)
         .Of(() => new FatHeating([s_olive]).HeatFor(C(-51), C(20)))
         .Of(() => new FatHeating([s_olive]).HeatFor(C(60), C(50)))
+        .Of(() => new FatHeating([s_olive, null!]))
+        .Of(() => FatSetting.At(C(20), [null!]))
         .Of(() => new ProcessSetup { Room = C(61) })
         .Of(() => new ProcessSetup { Water = C(101) })
         .Of(() => new ProcessSetup { Alkali = C(-31) })

@@ -58,6 +58,20 @@ public class WeighedBatchLaws
             && ((WeighedAlkali)before.Alkali).Alkalis.All(a => ((WeighedAlkali)after.Alkali).Alkalis.Any(b => b.Line == a.Line && b.Mass.Grams >= a.Mass.Grams));
     }));
 
+    /// <summary>Whatever the steps of the scales, what they cut is on the side of less lye.</summary>
+    [Law]
+    public Property OnAScale_TheSuperfatNeverComesOutLower() => Prop.ForAll(s_batches.Where(b => b is not null).Arbitrary(), Gen.Elements(0.01, 0.5, 1, 5, 20).Two().ToArbitrary(), (batch, steps) =>
+        batch.ChoicesOn(new(Mass.FromGrams(steps.Item1)), new(Mass.FromGrams(steps.Item2))).All(choice =>
+        {
+            BatchChoice exact = batch.Choices.Single(c => c.Kind == choice.Kind && c.Fat == choice.Fat);
+            double step = choice.Kind == BatchChoiceKind.AddFat ? steps.Item1 : steps.Item2;
+            bool whole = choice.Kind is not (BatchChoiceKind.AddFat or BatchChoiceKind.WeighAlkali) || choice.Apply().Missing.All(l => Math.Abs((l.PlannedGrams / step) - Math.Round(l.PlannedGrams / step)) < 1e-6 || !IsNew(batch, l));
+            return whole && (choice.Superfat is null || choice.Superfat >= exact.Superfat!.Value - Ratio.FromPercent(1e-7));
+        }));
+
+    /// <summary>True when a choice put the line on the list, or gave it another mass.</summary>
+    private static bool IsNew(WeighedBatch before, WeighedLine line) => before.Lines.All(l => l.Path.ToString() != line.Path.ToString() || l.PlannedGrams != line.PlannedGrams);
+
     private static double Wanted(WeighedBatch batch, WeighedBatch after) =>
         (batch.Basis == SuperfatBasis.AllFat ? after.Balance.SuperfatOfAllFat : after.Balance.SuperfatOfListedFats)!.Value.DecimalFractions;
 

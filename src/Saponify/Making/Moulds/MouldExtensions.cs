@@ -43,9 +43,8 @@ public static class MouldExtensions
     public static Formula ScaledToBatch(this Formula formula, Mass batch)
     {
         ArgumentNullException.ThrowIfNull(formula);
-        double grams = Stored.Grams(batch, "The mass of a batch");
         LyeBalance balance = formula.Balance();
-        return balance.CanBeWeighed && balance.BatchGrams > 0 ? formula.ScaledBy(grams / balance.BatchGrams)
+        return balance.CanBeWeighed && balance.BatchGrams > 0 ? formula.ScaledBy(Formula.FactorTo(batch, balance.BatchGrams, "The mass of a batch", nameof(batch)))
             : throw new InvalidOperationException("A formula that can't be weighed has no batch to scale by; the obstacles of its plan say why.");
     }
 

@@ -41,7 +41,8 @@ internal static class BatchAdvice
         return lye with { Mass = Mass.FromGrams(balance.LyeLiquidGrams) };
     }
 
-    internal static IEnumerable<BatchChoice> Choices(WeighedBatch batch)
+    /// <summary>What can be done; on scales in their whole steps, without them exactly, and only printed rounded.</summary>
+    internal static IEnumerable<BatchChoice> Choices(WeighedBatch batch, Rounding? others, Rounding? alkali)
     {
         LyeBalance now = batch.Balance;
         double? superfat = batch.Basis == SuperfatBasis.AllFat ? now.OfAllFat : now.OfListedFats;
@@ -56,12 +57,12 @@ internal static class BatchAdvice
         if (batch.Target is not { } target || (superfat is { } near && Math.Abs(near - target) <= Near))
             yield break;
         // without fat no alkali is right, and only fat helps
-        if (superfat is not null && batch.State == BatchState.Weighing && WeighAlkali(batch, now) is { } weigh)
+        if (superfat is not null && batch.State == BatchState.Weighing && WeighAlkali(batch, now, alkali) is { } weigh)
             yield return weigh;
         if (superfat is null || superfat < target)
         {
             bool any = false;
-            foreach (BatchChoice add in AddFat(batch, now, target))
+            foreach (BatchChoice add in AddFat(batch, now, target, others))
             {
                 any = true;
                 yield return add;
@@ -69,7 +70,7 @@ internal static class BatchAdvice
             if (!any && batch.State == BatchState.Mixed && heavy)
                 yield return Discard(batch);
         }
-        else if (batch.State == BatchState.Mixed && AddLye(batch, now) is { } lye)
+        else if (batch.State == BatchState.Mixed && AddLye(batch, now, others, alkali) is { } lye)
         {
             yield return lye;
         }
@@ -81,24 +82,26 @@ internal static class BatchAdvice
         new(BatchChoiceKind.Discard, "Don't use this batch: it holds more alkali than its fats and acids can take up, and nothing can be stirred in evenly any more.", batch);
 
     /// <summary>Alkali anew: all of it, for the fats and acids as weighed. What stands in a cup can still be changed.</summary>
-    private static BatchChoice? WeighAlkali(WeighedBatch batch, in LyeBalance now)
+    private static BatchChoice? WeighAlkali(WeighedBatch batch, in LyeBalance now, Rounding? scale)
     {
         if (Wanted(batch, now) is not { } wanted || now.Hydroxide <= 0)
             return null;
         double factor = wanted / now.Hydroxide;
         ValueList<AlkaliPortion> alkalis = ((WeighedAlkali)batch.AsWeighed.Alkali).Alkalis;
-        AlkaliPortion[] anew = [.. alkalis.Select(a => a with { Mass = Mass.FromGrams(a.Grams * factor) })];
+        AlkaliPortion[] anew = [.. alkalis.Select(a => a with { Mass = scale?.Down(a.Grams * factor) ?? Mass.FromGrams(a.Grams * factor) })];
+        if (scale is not null && anew.All(a => a.Grams == 0))
+            return null;
         WeighedBatch result = batch.Found(batch.Planned with { Alkali = AlkaliPlan.Weighed(anew) });
         foreach (WeighedLine line in batch.Lines)
         {
             if (line.Path.ToString().StartsWith("alkali.", StringComparison.Ordinal))
                 result = result.Unweigh(line.Path.ToString());
         }
-        return new(BatchChoiceKind.WeighAlkali, $"Weigh the alkali anew: {string.Join(" and ", anew.Select(a => $"{AmountWriter.Write(Printed(batch).Down(a.Grams))} {a.Alkali}"))}.", result, anew.Sum(a => a.Grams));
+        return new(BatchChoiceKind.WeighAlkali, $"Weigh the alkali anew: {string.Join(" and ", anew.Select(a => $"{AmountWriter.Write((scale ?? Printed(batch)).Down(a.Grams))} {a.Alkali}"))}.", result, anew.Sum(a => a.Grams));
     }
 
     /// <summary>So much of a fat of the formula that the alkali leaves the superfat wanted.</summary>
-    private static IEnumerable<BatchChoice> AddFat(WeighedBatch batch, LyeBalance now, double target)
+    private static IEnumerable<BatchChoice> AddFat(WeighedBatch batch, LyeBalance now, double target, Rounding? scale)
     {
         double part = 1 - target;
         if (part <= 0)
@@ -110,14 +113,15 @@ internal static class BatchAdvice
             double grams = fat.HydroxidePerGram > 0 ? lacking / fat.HydroxidePerGram : double.PositiveInfinity;
             if (!(grams > 0 && grams <= Guard.LargestGrams) || fat.Class == FatClass.Wax)
                 continue;
-            FatPortion portion = new FatPortion(fat, Mass.FromGrams(grams)) with { Line = "added " + fat.Id };
+            Mass mass = scale?.Up(grams) ?? Mass.FromGrams(grams);
+            FatPortion portion = new FatPortion(fat, mass) with { Line = "added " + fat.Id };
             WeighedBatch result = batch.Found(batch.Planned with { Fats = [.. batch.Planned.Fats, batch.State == BatchState.Mixed ? portion.AtTrace() : portion] });
-            yield return new(BatchChoiceKind.AddFat, $"Add {AmountWriter.Write(Printed(batch).Up(grams))} of {fat.Name}, melted and warm.", result, grams, fat);
+            yield return new(BatchChoiceKind.AddFat, $"Add {AmountWriter.Write((scale ?? Printed(batch)).Up(grams))} of {fat.Name}, melted and warm.", result, mass.Grams, fat);
         }
     }
 
     /// <summary>Lye for the superfat wanted, as a solution of the strength the plan has: solid alkali never goes into the pot.</summary>
-    private static BatchChoice? AddLye(WeighedBatch batch, in LyeBalance now)
+    private static BatchChoice? AddLye(WeighedBatch batch, in LyeBalance now, Rounding? others, Rounding? scale)
     {
         if (Wanted(batch, now) is not { } wanted || now.LyeConcentrationOfAllWater is not { } strength)
             return null;
@@ -125,13 +129,13 @@ internal static class BatchAdvice
         AlkaliKind kind = ((WeighedAlkali)batch.Planned.Alkali).Alkalis[0].Alkali.Kind;
         double concentration = Math.Min(strength.DecimalFractions, 0.33);
         Alkali solution = kind == AlkaliKind.SodiumHydroxide ? Alkali.SodiumHydroxideSolution(Ratio.FromDecimalFractions(concentration)) : Alkali.PotassiumHydroxideSolution(Ratio.FromDecimalFractions(concentration));
-        double pure = lacking * Molar.Hydroxide(kind), grams = pure / solution.Purity.HighFraction;
-        if (!(lacking > 0 && grams <= Guard.LargestGrams))
+        double exact = lacking * Molar.Hydroxide(kind), pure = scale?.Down(exact).Grams ?? exact, grams = pure / solution.Purity.HighFraction;
+        if (!(pure > 0 && grams <= Guard.LargestGrams))
             return null;
         AlkaliPortion portion = solution.Weighing(Mass.FromGrams(grams)) with { Line = "added lye" };
         WeighedBatch result = batch.Found(batch.Planned with { Alkali = AlkaliPlan.Weighed([.. ((WeighedAlkali)batch.Planned.Alkali).Alkalis, portion]) });
-        Rounding printed = Printed(result);
-        return new(BatchChoiceKind.AddLye, $"Add {AmountWriter.Write(printed.Down(grams))} of cooled lye of {Text.Number(concentration * 100)} %: {AmountWriter.Write(printed.Down(pure))} of pure {(kind == AlkaliKind.SodiumHydroxide ? "sodium" : "potassium")} hydroxide dissolved in {printed.Nearest(grams - pure)} of water, never solid.", result, grams);
+        Rounding printed = scale ?? Printed(result);
+        return new(BatchChoiceKind.AddLye, $"Add {AmountWriter.Write(printed.Down(grams))} of cooled lye of {Text.Number(concentration * 100)} %: {AmountWriter.Write(printed.Down(pure))} of pure {(kind == AlkaliKind.SodiumHydroxide ? "sodium" : "potassium")} hydroxide dissolved in {(others ?? printed).Nearest(grams - pure)} of water, never solid.", result, grams);
     }
 
     /// <summary>Amounts to print: in the formula's own unit, alkali cut, fat up.</summary>

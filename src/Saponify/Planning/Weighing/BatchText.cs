@@ -31,7 +31,7 @@ internal static class BatchText
             text.Append("  ").Append(line).Append('\n');
         text.Append("\nWhat can be done\n");
         int number = 0;
-        foreach (BatchChoice choice in batch.Choices)
+        foreach (BatchChoice choice in scale is null ? batch.Choices : batch.ChoicesOn(scale, alkaliScale))
             text.Append("  ").Append((++number).ToString(System.Globalization.CultureInfo.InvariantCulture)).Append(". ").Append(choice).Append('\n');
         return number > 0 ? text.ToString() : text.Append("  weigh on\n").ToString();
     }

@@ -104,7 +104,17 @@ public sealed record WeighedBatch
     public LiquidPortion? LiquidToWeigh => State == BatchState.Weighing && WeightOf(BatchLines.LyeLiquid) is null ? BatchAdvice.LiquidToWeigh(this) : null;
 
     /// <summary>What can be done, each with its result; never to take out what is mixed.</summary>
-    public ValueList<BatchChoice> Choices => new([.. BatchAdvice.Choices(this)]);
+    public ValueList<BatchChoice> Choices => new([.. BatchAdvice.Choices(this, null, null)]);
+
+    /// <summary>The same in whole steps of a scale: alkali and lye cut, fat up, so that the superfat never comes out lower. Less alkali than a step is not offered.</summary>
+    /// <param name="scale">The scale.</param>
+    /// <param name="alkaliScale">Another scale for the alkali; null when it is weighed on <paramref name="scale"/>.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="scale"/> is null.</exception>
+    public ValueList<BatchChoice> ChoicesOn(Scale scale, Scale? alkaliScale = null)
+    {
+        ArgumentNullException.ThrowIfNull(scale);
+        return new([.. BatchAdvice.Choices(this, Rounding.Of(scale), Rounding.Of(alkaliScale ?? scale))]);
+    }
 
     /// <summary>The alkali was another one, or of another purity, than the plan said: its mass as weighed stays.</summary>
     /// <param name="line">The alkali's line, for example <c>alkali.alkalis[sodium-hydroxide]</c>.</param>
@@ -140,7 +150,7 @@ public sealed record WeighedBatch
     /// <summary>The batch on the bench for people: every line, the superfat so far, what to weigh now, what can be done; invariant.</summary>
     public override string ToString() => BatchText.Of(this, null, null);
 
-    /// <summary>The same with what to weigh now in whole steps of a scale.</summary>
+    /// <summary>The same with what to weigh now, and what can be done, in whole steps of a scale.</summary>
     /// <param name="scale">The scale.</param>
     /// <param name="alkaliScale">Another scale for the alkali; null when it is weighed on <paramref name="scale"/>.</param>
     /// <exception cref="ArgumentNullException"><paramref name="scale"/> is null.</exception>
