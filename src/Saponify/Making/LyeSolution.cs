@@ -101,8 +101,8 @@ public sealed class LyeSolution
     /// </summary>
     public Energy HeatOfHydrate => Energy.FromJoules(_contents.Hydrate);
 
-    /// <summary>Heat that the ice takes to warm to 0 degrees Celsius and to melt. Sources: geankoplis, crc-fusion.</summary>
-    public Energy HeatTakenByIce => Energy.FromJoules(_contents.IceHeat);
+    /// <summary>Heat that the ice takes to warm to 0 degrees Celsius, and what of it melts to melt. Sources: geankoplis, crc-fusion.</summary>
+    public Energy HeatTakenByIce => Energy.FromJoules(_contents.IceHeat - (IceLeft.Grams * HeatCapacities.MeltingOfIce));
 
     /// <summary>Heat capacity of all that is in the jug, near 60 degrees Celsius. Null beyond 50 %.</summary>
     public Entropy? HeatCapacity => Finite(Capacity) is { } value ? Entropy.FromJoulesPerKelvin(value) : null;

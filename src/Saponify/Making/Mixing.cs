@@ -100,7 +100,7 @@ public sealed record Mixing
 
     /// <summary>Which of the fats set at the temperature that comes out. Empty for lye beyond 50 %.</summary>
     /// <exception cref="InvalidOperationException">There are fats, and their temperature is not stated.</exception>
-    public ValueList<FatSetting> Setting() => MixedTemperature is { } temperature ? FatSetting.At(temperature, Fats) : [];
+    public ValueList<FatSetting> Setting() => MixedTemperature is { } temperature ? FatSetting.At(temperature, new([.. Fats.Where(f => f.Grams > 0)])) : [];
 
     private double FatCapacity => Fats.Sum(f => f.Grams) * HeatCapacities.Fat;
 

@@ -74,7 +74,7 @@ public sealed class ProcessPlan
     public Mixing? WithFats => HeldBack is { } liquids && Setup.Fats is { } fats && Mix(liquids) is { } mixing ? mixing with { Fats = Fats.Fats, FatTemperature = fats } : null;
 
     /// <summary>Which fats set in the pot, late ones included; empty when the temperature there is not known.</summary>
-    public ValueList<FatSetting> Setting => WithFats?.MixedTemperature is { } temperature ? FatSetting.At(temperature, Plan.Formula.Fats) : [];
+    public ValueList<FatSetting> Setting => WithFats?.MixedTemperature is { } temperature ? FatSetting.At(temperature, new([.. Plan.Formula.Fats.Where(f => f.Grams > 0)])) : [];
 
     /// <summary>What speaks against the vessel; empty when nothing does, or when vessel, lye or room is not known.</summary>
     public ValueList<VesselFinding> VesselFindings

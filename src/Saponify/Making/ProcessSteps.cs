@@ -7,6 +7,9 @@ namespace Saponify;
 /// <summary>The steps of a process plan, with their words. Bounds are called bounds and estimates estimates.</summary>
 internal sealed class ProcessSteps(ProcessPlan plan)
 {
+    /// <summary>Water that meets hotter fat boils up at once: no such fat is advised.</summary>
+    private const double SteamCelsius = 100;
+
     private readonly LyeSolution? _lye = plan.Lye;
     private readonly ProcessSetup _setup = plan.Setup;
 
@@ -180,9 +183,9 @@ internal sealed class ProcessSteps(ProcessPlan plan)
         }
         if (_setup.Lye is not null && _setup.Mixed is { } wanted)
         {
-            notes.Add(mixing.FatTemperatureFor(wanted) is { DegreesCelsius: > 0 and < 150 } fats
+            notes.Add(mixing.FatTemperatureFor(wanted) is { DegreesCelsius: > 0 and < SteamCelsius } fats
                 ? $"For the {Show(wanted)} wanted the fats should have {Show(fats)}."
-                : $"No fat temperature gives the {Show(wanted)} wanted.");
+                : $"No fat temperature below {Show(Temperature.FromDegreesCelsius(SteamCelsius))} gives the {Show(wanted)} wanted.");
         }
         notes.Add("The reaction warms the pot further; that is not counted here.");
         return new(ProcessStepKind.JoinFats, What, temperature, Claim.Estimate, notes.ToValueList());

@@ -105,7 +105,10 @@ internal sealed class MouldText
             return;
         }
         if (bars.Saleable == 0)
+        {
+            Line("Every piece of a mould is kept as a sample, so none is left to sell.");
             return;
+        }
         BarOrder order = new() { Saleable = count, CuredMass = mass, Loss = loss, Samples = (int)Math.Ceiling((double)count / bars.Saleable) * bars.Samples, Waste = Stored.ToRatio(Math.Min(0.95, bars.WasteFraction)), LeftInPot = _job.LeftInPot };
         double factor = order.Batch.Grams / _plan.Balance.BatchGrams;
         Line($"each {Show(order.PouredMass.Grams)} as poured; {Show(order.Batch.Grams)} of batter, this batch times {Text.Number(factor)}");
@@ -130,12 +133,15 @@ internal sealed class MouldText
         if (!heat.KeepsItsHeat)
             Line("A block that cools faster than it reacts stays well below the bound.");
         if (heat.SugarInBatch.Grams >= 0.05)
-            Line($"{Show(heat.SugarInBatch.Grams)} of sugar in it may add up to {Text.Number(Math.Round(heat.RiseBySugar.Kelvins, 1))} K of that, and browns.");
+            Line($"{Show(heat.SugarInBatch.Grams)} of sugar in it may add up to {Step(heat.RiseBySugar, unit)} of that, and browns.");
         if (heat.MayScorch)
             Line("A large or insulated block with milk, honey or sugar: pour cooler, into smaller blocks, and don't insulate.");
         else if (heat.KeepsItsHeat && heat.MayBoil)
             Line("A large or insulated block may crack or rise over the rim: watch it, and don't insulate it further.");
     }
+
+    private static string Step(TemperatureDelta delta, TemperatureUnit unit) =>
+        unit == TemperatureUnit.DegreeFahrenheit ? $"{Text.Number(Math.Round(delta.Kelvins * 1.8, 1))} °F" : $"{Text.Number(Math.Round(delta.Kelvins, 1))} K";
 
     private void Cure()
     {
