@@ -33,6 +33,15 @@ public class MakingWordsTests
         Melting = new(C((low + high) / 2), evidence, s_invented) { Low = C(low), High = C(high) },
     });
 
+    private static readonly Fat s_acids = new("acids", "Split acids", FatClass.FreeAcid, new() { Saponification = new(SaponificationValue.FromMilligramsKohPerGram(200), Evidence.Measured, s_invented) });
+
+    private static Fat Dense(string id, string name, double low, double high, string? note, double melting) => new(id, name, FatClass.Triglyceride, new()
+    {
+        Saponification = new(SaponificationValue.FromMilligramsKohPerGram(195), Evidence.Measured, s_invented),
+        Melting = new(C(melting), Evidence.Measured, s_invented),
+        Density = new(Density.FromGramsPerMilliliter((low + high) / 2), Evidence.Measured, s_invented) { Low = Density.FromGramsPerMilliliter(low), High = Density.FromGramsPerMilliliter(high), Note = note },
+    });
+
     private static Formula Plain(string name, LiquidPlan liquids, params FatPortion[] fats) => FormulaTests.Plain(fats) with { Name = name, Liquids = liquids };
 
     private static LiquidPlan Lye(double percent) => LiquidPlan.LyeConcentration(Percent(percent));
@@ -111,6 +120,19 @@ public class MakingWordsTests
             (Plain("No limit given", Held(s_milk.Weighing(Grams(40))), fat), Kitchen with { MilkLimit = null }));
     }
 
+    /// <summary>The first temperature that anybody stated says in which degrees all are printed.</summary>
+    [Fact]
+    public void Degrees_AreThoseOfWhatWasGiven()
+    {
+        Temperature warm = Temperature.FromDegreesFahrenheit(100), cold = Temperature.FromDegreesFahrenheit(40);
+        Formula plain = Plain("Plain", Lye(30), s_soft.Weighing(Grams(500))), milky = plain with { Liquids = Lye(30).HoldingBack(s_milk.Weighing(Grams(50))) };
+        foreach (ProcessSetup setup in (ProcessSetup[])[new() { Room = cold }, new() { Water = cold }, new() { Fats = warm }, new() { Lye = warm }, new() { Mixed = warm }, new() { HeldBack = cold }])
+            Assert.Contains("clear from 79 °F on", milky.Plan().Process(setup).ToString(), StringComparison.Ordinal);
+        Assert.Contains("°F", (plain with { Liquids = Lye(30).DissolvingIn(s_tea, cold) }).Plan().Process(ProcessSetup.Unknown).ToString(), StringComparison.Ordinal);
+        Assert.Contains("°F", (plain with { Liquids = Lye(30).HoldingBack(s_tea.Weighing(Grams(20)), s_milk.Weighing(Grams(50)).At(cold)) }).Plan().Process(ProcessSetup.Unknown).ToString(), StringComparison.Ordinal);
+        Assert.Contains("clear from 26 °C on", milky.Plan().Process(new() { Room = C(20), Water = cold, Fats = warm, Lye = warm }).ToString(), StringComparison.Ordinal);
+    }
+
     private static Mould Loaf => Mould.Box(Cm(25), Cm(9), Cm(7));
 
     private static Length Cm(double value) => Length.FromCentimeters(value);
@@ -121,6 +143,16 @@ public class MakingWordsTests
         BatchPlan plan = Plain("Some bars", Lye(30), s_soft.Weighing(Grams(900))).Plan();
         BatchPlan sweet = Plain("Sweet bars", Lye(30).HoldingBack(s_milk.Weighing(Grams(100))), s_soft.Weighing(Grams(9000))).Plan();
         BatchPlan ounces = (Plain("Bars in ounces", Lye(30).DissolvingIn(s_brew), s_soft.Weighing(Mass.FromOunces(32)))).Plan();
+        BatchPlan mixed = (Plain("Bars of many things", Lye(30),
+            Dense("a", "Fat weighed at 40 degrees", 0.90, 0.91, "40 degC/water 20 degC", 22).Weighing(Grams(300)), Dense("b", "Fat weighed somewhere", 0.91, 0.93, null, 22).Weighing(Grams(300)),
+            Dense("c", "Fat weighed as a block", 0.94, 0.96, "20 degC", 40).Weighing(Grams(300)), s_acids.Weighing(Grams(50))) with
+        {
+            Additives =
+            [
+                new Additive("scent", "Some scent", AdditiveKind.Fragrance, Stage.Trace, new()).Weighing(Grams(30)), new Additive("earth", "Some earth", AdditiveKind.Other, Stage.Trace, new()).Weighing(Grams(20)),
+                new Additive("sour", "Some sour powder", AdditiveKind.Other, Stage.Trace, new() { Acid = Percent(30), Ash = Percent(40), Water = Percent(10) }).Weighing(Grams(10)),
+            ],
+        }).Plan();
         (BatchPlan, MouldJob)[] jobs =
         [
             (plan, new() { Mould = Loaf }),
@@ -129,6 +161,8 @@ public class MakingWordsTests
             (plan, new() { Mould = Loaf, Cut = new() { Thickness = Cm(26) }, Pour = C(38), WantedBars = 30, WantedMass = Grams(110), Loss = Percent(10) }),
             (plan, new() { Mould = Loaf, Cut = new() { Thickness = Cm(2.5), Samples = 20 }, Loss = Percent(60), WantedBars = 30, WantedMass = Grams(110) }),
             (plan, new() { Mould = Mould.OfVolume(Volume.FromMilliliters(1330)), Pour = C(38) }),
+            (plan, new() { Mould = Mould.OfVolume(Volume.FromMilliliters(1300)), Pour = C(38) }),
+            (mixed, new() { Mould = Loaf, Pour = C(50) }),
             (plan, new() { Mould = Mould.Cavities(6, Volume.FromMilliliters(95)), Samples = 2, Pour = C(30), Loss = Percent(10), WantedBars = 10, WantedMass = Grams(90) }),
             (plan, new() { Mould = Mould.Cylinder(Cm(7), Cm(30)), Cut = new() { Thickness = Cm(2.5) }, Pour = C(38), IsInsulated = true }),
             (plan, new() { Mould = Mould.Slab(Cm(40), Cm(30), Cm(4)), Cut = new() { Thickness = Cm(6), Across = Cm(9) }, Pour = C(38), Loss = Percent(10), WantedBars = 10, WantedMass = Grams(90) }),
@@ -151,11 +185,13 @@ public class MakingWordsTests
         CureSeries good = Series("good", Drying, days);
         CureSeries poured = Series("poured", Drying, days) with { Poured = Grams(121), Moisture = moisture, Scale = new(Grams(1)) };
         CureSeries ounces = new("ounces", [.. days.Select(d => new BarWeighing(first.AddDays(d), Mass.FromOunces(Math.Round(Drying(d) / 28.35, 2))))]);
+        CureSeries rough = Series("rough", d => Drying(d) + (d % 2 == 0 ? 0.25 : -0.25), 0, 3, 6, 10, 13, 17, 20) with { Scale = new(Grams(0.5)) };
         CureSeries open = Series("early", Drying, 0, 3, 6, 9), few = Series("few", Drying, 0, 7), still = Series("still", _ => 100, 0, 7, 14, 21), moist = Series("moist", Drying, 0, 7) with { Moisture = moisture };
         ReadyWhen weekly = ReadyWhen.WeeklyLossBelow(Percent(1)), final = ReadyWhen.WithinOfFinal(Percent(0.5));
         Golden.Matches(string.Join("\n",
             CureText.Of([good], weekly, Ratio.Zero, null),
             CureText.Of([good], null, Ratio.Zero, Grams(100)),
+            CureText.Of([rough], final, Ratio.Zero, null),
             CureText.Of([poured, good], final, Percent(2), Grams(100)),
             CureText.Of([ounces], weekly, Percent(1), Mass.FromOunces(3.5)),
             CureText.Of([open, few, still, moist], weekly, Ratio.Zero, Grams(120)),
