@@ -95,6 +95,17 @@ public class BlendFiguresTests
     }
 
     [Fact]
+    public void TheValueOfABlend_IsAsDoubtfulAsItsWorstFat()
+    {
+        static Fat Of(string id, Evidence evidence, bool isOwn) => new(id, id, FatClass.Triglyceride, new() { Saponification = new(SaponificationValue.FromMilligramsKohPerGram(190), evidence, ["made up for this test"]) { IsOwn = isOwn } });
+        static Figure<SaponificationValue> Mean(params Fat[] fats) => FatBlend.Of([.. fats.Select(f => (f, Ratio.FromPercent(100.0 / fats.Length)))]).Figures().Saponification!;
+        Fat standard = Of("standard", Evidence.Standard, false), measured = Of("measured", Evidence.Measured, true), memory = Of("memory", Evidence.Memory, false);
+        Assert.Equal((Evidence.Memory, true, "mean of the fats by mass"), (Mean(memory, measured, standard) is var all ? all.Evidence : default, all.IsOwn, all.Note));
+        Assert.Equal((Evidence.Measured, true), (Mean(standard, measured, Of("another", Evidence.Measured, true)) is var twice ? twice.Evidence : default, twice.IsOwn));
+        Assert.False(Mean(standard, memory).IsOwn);
+    }
+
+    [Fact]
     public void NoTitre_IsOffered() => Assert.DoesNotContain(typeof(BlendFigures).GetProperties(), p => p.Name.Contains("Titre", StringComparison.OrdinalIgnoreCase));
 
     [Fact]

@@ -168,6 +168,9 @@ public class CompositionTests
         Assert.Equal(100 + (moles * (22.990 - 1.008)), Grams(bar, "Beeswax, with the cations it takes up"), 6);
         Assert.Equal(moles * 18.015, Grams(bar, "water formed"), 6);
         Assert.Equal(3 * 304.450, Grams(bar, "sodium oleate"), 6);
+        // potash: K for H instead of Na for H
+        BarComposition potash = Bar(Of(AlkaliPlan.ForSuperfat(Ratio.Zero, s_potash), s_triolein.Weighing(Mass.FromGrams(885.453)), beeswax.Weighing(Mass.FromGrams(100))));
+        Assert.Equal(100 + (moles * (39.098 - 1.008)), Grams(potash, "Beeswax, with the cations it takes up"), 6);
     }
 
     [Fact]

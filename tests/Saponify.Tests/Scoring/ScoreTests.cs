@@ -225,6 +225,19 @@ public class ScoreTests
     }
 
     [Fact]
+    public void FatWithAnAcidUnsaid_BringsOnlyWhatItSays()
+    {
+        // 85 % named: the rest is left out, 3 % of all, and the others are scaled up
+        Fat whole = AnyBlend.Own("whole", (Acid("C16:0"), 1));
+        Fat part = new("part", "Part", FatClass.Triglyceride, new() { Profile = FattyAcidProfile.Of((Acid("C16:0"), Ratio.FromPercent(85))), Saponification = whole.Saponification, ProfileSources = ["made up for this test"] });
+        Assert.True(part.Profile!.IsPartial);
+        BarScores scores = FatBlend.Of((whole, Ratio.FromPercent(80)), (part, Ratio.FromPercent(20))).Scores(Ratio.Zero, Ratio.Zero);
+        double[] shares = [.. scores.Hardness!.ByFat.Select(f => f.Share.DecimalFractions)];
+        Assert.Equal(1, shares.Sum(), 1e-12);
+        Assert.Equal(0.85 * 20 / 80, shares[1] / shares[0], 0.001 * shares[1]);
+    }
+
+    [Fact]
     public void Text_OfOneScore_SaysNameValueAndBand() => Assert.Equal("hardness 32, tender, needs months", Soda(("olive-oil", 100)).Hardness!.ToString());
 
     [Fact]

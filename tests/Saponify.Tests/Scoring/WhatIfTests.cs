@@ -20,6 +20,7 @@ public class WhatIfTests
         Assert.Equal(["olive-oil", "coconut-oil", "hazelnut-oil"], swapped.Fats.Select(f => f.Line));
         Assert.Equal(60, swapped.Fats[2].Mass.Grams);
         Assert.Equal(Stage.Trace, swapped.Fats[2].Stage);
+        Assert.Equal(Stage.Fats, Bar.SwappingAtEqualMass("olive-oil", s_pantry.Fat("hazelnut-oil")).Fats[0].Stage);
         Assert.NotEqual(Bar.Balance().AlkaliAsWeighed.Grams, swapped.Balance().AlkaliAsWeighed.Grams);
     }
 
