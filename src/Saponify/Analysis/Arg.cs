@@ -10,6 +10,7 @@ public readonly record struct Arg
 {
     private Arg(string name, double number, string? text, string? unit)
     {
+        ArgumentNullException.ThrowIfNull(name);
         Name = name;
         Number = number;
         Text = text;
@@ -32,21 +33,25 @@ public readonly record struct Arg
     /// <param name="name">Name in the message.</param>
     /// <param name="value">The number; may be anything a computation gives.</param>
     /// <param name="unit">Its unit; null for a bare number.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="name"/> is null.</exception>
     public static Arg Of(string name, double value, string? unit) => new(name, value, null, unit);
 
     /// <summary>A text, for example the name of a material.</summary>
     /// <param name="name">Name in the message.</param>
     /// <param name="text">The text.</param>
-    public static Arg Of(string name, string text) => new(name, double.NaN, text, null);
+    /// <exception cref="ArgumentNullException">A null argument.</exception>
+    public static Arg Of(string name, string text) => new(name, double.NaN, text ?? throw new ArgumentNullException(nameof(text)), null);
 
     /// <summary>A mass, in grams.</summary>
     /// <param name="name">Name in the message.</param>
     /// <param name="mass">The mass.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="name"/> is null.</exception>
     public static Arg Of(string name, Mass mass) => new(name, mass.Grams, null, "g");
 
     /// <summary>A ratio, in per cent.</summary>
     /// <param name="name">Name in the message.</param>
     /// <param name="ratio">The ratio.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="name"/> is null.</exception>
     public static Arg Of(string name, Ratio ratio) => new(name, ratio.DecimalFractions * 100, null, "%");
 
     internal string ToText(IFormatProvider culture)

@@ -40,16 +40,20 @@ public sealed record RuleDescriptor
     public string Harm { get; }
 
     /// <summary>The messages it may give; at least one.</summary>
-    public required ValueList<MessageTemplate> Messages { get; init; }
+    /// <exception cref="ArgumentException">A null among them.</exception>
+    public required ValueList<MessageTemplate> Messages { get; init => field = LineId.NoNull(value, "The messages of a rule"); }
 
     /// <summary>Limits that a team may set.</summary>
-    public ValueList<RuleOption> Options { get; init; }
+    /// <exception cref="ArgumentException">A null among them.</exception>
+    public ValueList<RuleOption> Options { get; init => field = LineId.NoNull(value, "The options of a rule"); }
 
     /// <summary>Keys of its sources; empty when it rests on common practice or on arithmetic alone.</summary>
-    public ValueList<string> Sources { get; init; }
+    /// <exception cref="ArgumentException">A null among them.</exception>
+    public ValueList<string> Sources { get; init => field = LineId.NoNull(value, "The sources of a rule"); }
 
     /// <summary>Retired ids that lead to it.</summary>
-    public ValueList<string> FormerIds { get; init; }
+    /// <exception cref="ArgumentException">A null among them.</exception>
+    public ValueList<string> FormerIds { get; init => field = LineId.NoNull(value, "The former ids of a rule"); }
 
     /// <summary>Severity below which no configuration goes: for lye safety.</summary>
     /// <exception cref="ArgumentOutOfRangeException">No such severity.</exception>

@@ -141,6 +141,8 @@ public class MakingRefusalTests
         .Of(() => s_tube.Cut(s_cut with { Across = Cm(5) }))
         .Of(() => s_loaf.Unmould(-1))
         .Of(() => s_odd.ThicknessFor(Milliliters(100), null))
+        .Of(() => Mould.Slab(Cm(40), Cm(30), Cm(4)).ThicknessFor(Milliliters(100), null))
+        .Of(() => Mould.Cylinder(Cm(7), Cm(30)).ThicknessFor(Milliliters(100), Cm(5)))
         .Of(() => s_loaf.ThicknessFor(Milliliters(0), null))
         .Of(() => s_loaf.ThicknessFor(Milliliters(100), Cm(10)))
         .Of(() => s_cut with { Thickness = Cm(0) })

@@ -141,11 +141,7 @@ public sealed record Mould
     public BarLayout Cut(CuttingPlan plan)
     {
         ArgumentNullException.ThrowIfNull(plan);
-        RefuseUncut();
-        if (Shape == MouldShape.Slab && plan.Across is null)
-            throw new InvalidOperationException("A slab is cut both ways: state the second size of the bars as well.");
-        if (Shape == MouldShape.Cylinder && plan.Across is not null)
-            throw new InvalidOperationException("A cylinder is cut one way only, into discs: leave out the second size.");
+        RefuseUncut(plan.Across);
         return BarLayout.Of(this, plan);
     }
 
@@ -158,10 +154,10 @@ public sealed record Mould
     /// <param name="bar">Volume of a bar, from 0.1 mL to the whole block.</param>
     /// <param name="across">The second size of the bars, when the block is cut both ways; null for whole slices.</param>
     /// <exception cref="ArgumentOutOfRangeException">Outside those ranges, or not a number.</exception>
-    /// <exception cref="InvalidOperationException">A mould that is not cut by sizes.</exception>
+    /// <exception cref="InvalidOperationException">A slab without the second size, a cylinder with one, or a mould that is not cut by sizes.</exception>
     public Length ThicknessFor(Volume bar, Length? across)
     {
-        RefuseUncut();
+        RefuseUncut(across);
         double volume = Guard.InRange(bar.Milliliters, 0.1, Milliliters, "The volume of a bar", "mL", nameof(bar));
         double share = across is { } second ? Guard.InRange(second.Centimeters, 0.1, Block.Wide, "The second size of a bar", "cm", nameof(across)) / Block.Wide : 1;
         return Centimeters(volume / (CrossSection * share));
@@ -199,8 +195,12 @@ public sealed record Mould
         return this;
     }
 
-    private void RefuseUncut()
+    private void RefuseUncut(Length? across)
     {
+        if (Shape == MouldShape.Slab && across is null)
+            throw new InvalidOperationException("A slab is cut both ways: state the second size of the bars as well.");
+        if (Shape == MouldShape.Cylinder && across is not null)
+            throw new InvalidOperationException("A cylinder is cut one way only, into discs: leave out the second size.");
         if (!HasSizes)
             throw new InvalidOperationException("Only boxes, slabs and cylinders are cut by sizes; cavities and moulds of a stated volume give their pieces as they are.");
     }
