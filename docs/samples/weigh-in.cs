@@ -17,7 +17,8 @@ Formula formula = new("Cream bar")
     Liquids = LiquidPlan.LyeConcentration(Ratio.FromPercent(30)).HoldingBack(pantry.Liquid("heavy-cream").Weighing(Mass.FromGrams(50))),
 };
 
-ScalePlan scaled = formula.Plan().OnScale(new Scale(Mass.FromGrams(1)), alkaliScale: new Scale(Mass.FromGrams(0.1)));
+Scale kitchen = new(Mass.FromGrams(1)), fine = new(Mass.FromGrams(0.1));
+ScalePlan scaled = formula.Plan().OnScale(kitchen, alkaliScale: fine);
 Console.WriteLine("To weigh, alkali cut to its scale, the rest rounded up:");
 foreach (ScaleLine line in scaled.Lines)
     Console.WriteLine(FormattableString.Invariant($"{line.Mass.Grams,8:F1} g  {line.What}"));
@@ -35,5 +36,5 @@ Console.WriteLine("          " + batch.LiquidToWeigh);
 
 batch = batch.Weigh("alkali.alkalis[sodium-hydroxide]", Mass.FromGrams(86.4)).WithAlkaliIn();    // and the display was misread
 Console.WriteLine(FormattableString.Invariant($"86.4 g went in: superfat {batch.Superfat!.Value.Percent:F1} % of all fat. What can be done now:"));
-foreach (BatchChoice choice in batch.Choices)
+foreach (BatchChoice choice in batch.ChoicesOn(kitchen, alkaliScale: fine))
     Console.WriteLine("          " + choice);

@@ -15,13 +15,20 @@ public sealed class AnalysisReport : IShownAsHtml
 {
     private readonly FormulaAnalyzer _analyzer;
     private readonly BatchSetup _setup;
-    private readonly RuleOutcome[] _outcomes;
+    private readonly RuleStatus[] _statuses;
+    private readonly string?[]? _reasons;
+    private RuleOutcome[]? _outcomes;
 
-    internal AnalysisReport(FormulaAnalyzer analyzer, AnalysisRun run, RuleOutcome[] outcomes)
+    /// <summary>Makes a report.</summary>
+    /// <param name="analyzer">Who made it.</param>
+    /// <param name="run">What was found.</param>
+    /// <param name="statuses">What became of each rule of the analyzer.</param>
+    /// <param name="reasons">Why those that did not run did not; null when all ran.</param>
+    internal AnalysisReport(FormulaAnalyzer analyzer, AnalysisRun run, RuleStatus[] statuses, string?[]? reasons)
     {
         _analyzer = analyzer;
         _setup = run.Facts.Setup;
-        _outcomes = outcomes;
+        (_statuses, _reasons) = (statuses, reasons);
         Formula = run.Facts.Formula;
         Plan = run.Facts.Plan;
         if (run.Found is not null)
@@ -48,7 +55,7 @@ public sealed class AnalysisReport : IShownAsHtml
     public IReadOnlyList<Diagnostic> Suppressed { get; }
 
     /// <summary>What became of each rule, sorted by id: nothing is silent.</summary>
-    public IReadOnlyList<RuleOutcome> Outcomes => _outcomes;
+    public IReadOnlyList<RuleOutcome> Outcomes => _outcomes ??= [.. _statuses.Select((s, i) => new RuleOutcome(_analyzer.Rules[i].Descriptor, s, _reasons?[i]))];
 
     /// <summary>
     /// True when the batch can be weighed and no rule reports an error, active or accepted. For the default analyzer this means a superfat of all fat of at
@@ -144,7 +151,7 @@ public sealed class AnalysisReport : IShownAsHtml
             return (EngineRules.SuppressionWithoutReason, [rule, path]);
         if (IsExpired(suppression))
             return (EngineRules.SuppressionExpired, [rule, path, Arg.Of("until", Text.Day(suppression.Until!.Value))]);
-        bool ran = _outcomes.Any(o => o.Status == RuleStatus.Ran && Matches(suppression, o.Rule)) || !_outcomes.Any(o => Matches(suppression, o.Rule));
+        bool ran = Outcomes.Any(o => o.Status == RuleStatus.Ran && Matches(suppression, o.Rule)) || !Outcomes.Any(o => Matches(suppression, o.Rule));
         return !used && ran ? (EngineRules.SuppressionNotNeeded, [rule, path]) : null;
     }
 

@@ -105,13 +105,18 @@ public sealed class FormulaAnalyzer
         ArgumentNullException.ThrowIfNull(formula);
         cancellation.ThrowIfCancellationRequested();
         AnalysisRun run = new(new(formula, setup ?? BatchSetup.Unknown), Config, locate, cancellation);
-        var outcomes = new RuleOutcome[_rules.Length];
+        var statuses = new RuleStatus[_rules.Length];
+        string?[]? reasons = null;
         for (int i = 0; i < _rules.Length; i++)
         {
             cancellation.ThrowIfCancellationRequested();
-            outcomes[i] = Run(_rules[i], run);
+            statuses[i] = Run(_rules[i], run, out string? reason);
+            if (reason is null)
+                continue;
+            reasons ??= new string?[_rules.Length];
+            reasons[i] = reason;
         }
-        return new(this, run, outcomes);
+        return new(this, run, statuses, reasons);
     }
 
     /// <summary>
@@ -133,24 +138,25 @@ public sealed class FormulaAnalyzer
         }
         AnalysisRun run = new(new(after, setup), Config, null, CancellationToken.None);
         foreach (FormulaRule rule in _rules)
-            Run(rule, run);
+            Run(rule, run, out _);
         return !after.Equals(fix.Before)
             && !(run.Found?.Exists(d => d.Fingerprint == finding.Fingerprint || (d.Severity == Severity.Error && before.All(b => b.Id != d.Id))) ?? false);
     }
 
-    private RuleOutcome Run(FormulaRule rule, AnalysisRun run)
+    private RuleStatus Run(FormulaRule rule, AnalysisRun run, out string? reason)
     {
         RuleDescriptor descriptor = rule.Descriptor;
+        reason = null;
         if (Config.SeverityOf(descriptor) is null)
-            return new(descriptor, RuleStatus.Disabled, null);
+            return RuleStatus.Disabled;
         int before = run.Found?.Count ?? 0;
         try
         {
-            if (rule.WhyNotApplicable(run.Facts) is { } why)
-                return new(descriptor, RuleStatus.NotApplicable, why);
+            if ((reason = rule.WhyNotApplicable(run.Facts)) is not null)
+                return RuleStatus.NotApplicable;
             RuleContext context = new(run, rule);
             rule.Analyze(in context);
-            return new(descriptor, RuleStatus.Ran, null);
+            return RuleStatus.Ran;
         }
         catch (OperationCanceledException) when (run.Cancellation.IsCancellationRequested)
         {
@@ -163,7 +169,8 @@ public sealed class FormulaAnalyzer
             run.Withdraw(before);
             run.Report(EngineRules.RuleFailed, EngineRules.RuleFailed.Messages[0], FormulaPath.Root,
                 [Arg.Of("rule", descriptor.Id), Arg.Of("exception", fault.GetType().Name), Arg.Of("message", fault.Message.ReplaceLineEndings(" "))], default, default, null);
-            return new(descriptor, RuleStatus.Failed, fault.GetType().Name);
+            reason = fault.GetType().Name;
+            return RuleStatus.Failed;
         }
     }
 }

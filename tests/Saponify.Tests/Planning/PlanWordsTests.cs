@@ -74,8 +74,10 @@ public class PlanWordsTests
         Formula wet = FormulaTests.Plain(s_exact.Weighing(Grams(500))) with { Liquids = LiquidPlan.TotalWater(Grams(100)).HoldingBack(s_pantry.Liquid("water").Weighing(Grams(150))) };
         Formula fatty = FormulaTests.Plain(s_exact.Weighing(Grams(500))) with { Liquids = LiquidPlan.LyeConcentration(Percent(2)).DissolvingIn(s_pantry.Liquid("heavy-cream")) };
         Formula dry = FormulaTests.Plain(s_exact.Weighing(Grams(500))) with { Liquids = LiquidPlan.TotalWater(Mass.Zero) };
+        // 200 g of water held back are more than a lye of 40 or 25 % over all water has
+        Formula drowned = FormulaTests.Plain(s_exact.Weighing(Grams(300))) with { Liquids = LiquidPlan.LyeConcentration(Percent(15)).HoldingBack(s_pantry.Liquid("water").Weighing(Grams(200))) };
         Formula huge = FormulaTests.Plain(s_exact.Weighing(Grams(9.9e8)));
-        Golden.Matches(string.Join('\n', new[] { formula, wet, fatty, dry, huge }.Select(f => f.Plan().ToString())), "plans", "words", "obstacles.txt");
+        Golden.Matches(string.Join('\n', new[] { formula, wet, fatty, dry, drowned, huge }.Select(f => f.Plan().ToString())), "plans", "words", "obstacles.txt");
     }
 
     [Fact]
