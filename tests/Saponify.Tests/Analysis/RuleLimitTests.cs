@@ -15,6 +15,8 @@ public partial class RuleLimitTests
         Liquids = LiquidPlan.LyeConcentration(Ratio.FromPercent(30)),
     };
 
+    internal static Formula Plain => s_plain;
+
     public static TheoryData<string> BuiltInIds => [.. FormulaAnalyzer.BuiltInRules.Select(r => r.Descriptor.Id)];
 
     [Theory]

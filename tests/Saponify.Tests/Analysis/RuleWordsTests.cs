@@ -8,12 +8,7 @@ public class RuleWordsTests
 {
     private static readonly Pantry s_pantry = Pantry.Reference;
 
-    private static readonly Formula s_plain = new("Plain")
-    {
-        Fats = [s_pantry.Fat("olive-oil").Weighing(Grams(500)), s_pantry.Fat("coconut-oil").Weighing(Grams(200))],
-        Alkali = AlkaliPlan.ForSuperfat(Percent(6), Alkali.SodiumHydroxide(Percent(98))),
-        Liquids = LiquidPlan.LyeConcentration(Percent(30)),
-    };
+    private static readonly Formula s_plain = RuleLimitTests.Plain;
 
     private static Mass Grams(double grams) => Mass.FromGrams(grams);
 

@@ -114,6 +114,8 @@ internal static class BatchAdvice
             if (!(grams > 0 && grams <= Guard.LargestGrams) || fat.Class == FatClass.Wax)
                 continue;
             Mass mass = scale?.Up(grams) ?? Mass.FromGrams(grams);
+            if (mass.Grams > Guard.LargestGrams)
+                continue;
             FatPortion portion = new FatPortion(fat, mass) with { Line = "added " + fat.Id };
             WeighedBatch result = batch.Found(batch.Planned with { Fats = [.. batch.Planned.Fats, batch.State == BatchState.Mixed ? portion.AtTrace() : portion] });
             yield return new(BatchChoiceKind.AddFat, $"Add {AmountWriter.Write((scale ?? Printed(batch)).Up(grams))} of {fat.Name}, melted and warm.", result, mass.Grams, fat);
