@@ -92,7 +92,7 @@ public sealed class AnalyzerConfig
 
     internal double ValueOf(string ruleId, RuleOption option) => _options.Count > 0 && _options.TryGetValue(Key(ruleId, option), out double value) ? value : option.Default;
 
-    /// <summary>Severity by the preset: a learner sees advice as warnings, strict work takes warnings for errors.</summary>
+    /// <summary>Severity by the preset: a learner sees hidden advice, strict work takes warnings for errors.</summary>
     private Severity? OfPreset(RuleDescriptor rule) => Preset switch
     {
         Preset.Off => null,

@@ -15,7 +15,7 @@ internal static class FormulaDifference
         Compare(changes, FormulaPath.Liquids, Members(before.Liquids), Members(after.Liquids));
         Lists(changes, FormulaPath.HeldBack, before.Liquids.HeldBack, after.Liquids.HeldBack, h => h.Line, Members);
         Lists(changes, FormulaPath.Additives, before.Additives, after.Additives, a => a.Line, Members);
-        Lists(changes, FormulaPath.Root.Member("suppressions"), before.Suppressions, after.Suppressions, s => s.RuleId + " " + s.Path, s => [("reason", s.Reason), ("author", s.Author), ("until", s.Until is { } day ? Text.Day(day) : null)]);
+        Lists(changes, FormulaPath.Root.Member("suppressions"), before.Suppressions, after.Suppressions, s => s.Path.Length == 0 ? s.RuleId : s.RuleId + " " + s.Path, s => [("reason", s.Reason), ("author", s.Author), ("until", s.Until is { } day ? Text.Day(day) : null)]);
         return changes.ToValueList();
     }
 
@@ -36,8 +36,11 @@ internal static class FormulaDifference
     }
 
     private static ValueList<AlkaliLine> Lines(AlkaliPlan plan) => plan is SuperfatTarget target
-        ? [.. target.Alkalis.Select(a => new AlkaliLine(a.Line, [("alkali", a.Alkali.ToString()), ("boundWater", AmountWriter.Percent(a.Alkali.BoundWaterFraction)), (a.Basis == AlkaliShareBasis.Hydroxide ? "shareOfHydroxide" : "shareOfMass", AmountWriter.Percent(a.Fraction)), ("mass", null)]))]
-        : [.. ((WeighedAlkali)plan).Alkalis.Select(a => new AlkaliLine(a.Line, [("alkali", a.Alkali.ToString()), ("boundWater", AmountWriter.Percent(a.Alkali.BoundWaterFraction)), ("mass", AmountWriter.Write(a.Mass))]))];
+        ? [.. target.Alkalis.Select(a => Line(a.Line, a.Alkali, a.Basis == AlkaliShareBasis.Hydroxide ? "shareOfHydroxide" : "shareOfMass", AmountWriter.Percent(a.Fraction)))]
+        : [.. ((WeighedAlkali)plan).Alkalis.Select(a => Line(a.Line, a.Alkali, "mass", AmountWriter.Write(a.Mass)))];
+
+    private static AlkaliLine Line(string line, Alkali alkali, string member, string amount) =>
+        new(line, [("alkali", alkali.ToString()), ("boundWater", alkali.BoundWaterFraction == alkali.UsualBoundWater ? null : AmountWriter.Percent(alkali.BoundWaterFraction)), (member, amount)]);
 
     private static (string Name, string? Value)[] Members(LiquidPlan plan) =>
     [
@@ -57,7 +60,7 @@ internal static class FormulaDifference
     private static (string Name, string? Value)[] Members(AdditivePortion portion) =>
     [
         ("additive", portion.Additive.Id), ("mass", portion.Mass is { } mass ? AmountWriter.Write(mass) : null), ("ofFats", portion.OfFatsFraction is { } fraction ? AmountWriter.Percent(fraction) : null),
-        ("amount", portion.IsAmountUnknown ? "unknown" : null), ("stage", portion.Stage.ToString()),
+        ("amount", portion.IsAmountUnknown ? "unknown" : null), ("stage", portion.Stage.InFile()),
     ];
 
     private static string Form(UnitsNet.Temperature? temperature, bool frozen) => (frozen ? ", frozen" : "") + (temperature is { } at ? ", " + AmountWriter.Write(at) : "");

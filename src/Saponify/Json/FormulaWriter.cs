@@ -211,7 +211,7 @@ internal static class FormulaWriter
             json.WriteString(S.OfFats.Name, AmountWriter.Percent(fraction));
         else
             json.WriteString(S.Amount.Name, "unknown");
-        json.WriteString(S.AdditiveStage.Name, additive.Stage switch { Stage.LyeLiquid => "lyeLiquid", Stage.Fats => "fats", Stage.Trace => "trace", _ => "top" });
+        json.WriteString(S.AdditiveStage.Name, additive.Stage.InFile());
         json.WriteEndObject();
     }
 

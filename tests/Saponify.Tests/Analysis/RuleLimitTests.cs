@@ -1,4 +1,5 @@
 using Saponify.Analysis;
+using Saponify.Tests.Support;
 
 namespace Saponify.Tests.Analysis;
 
@@ -17,10 +18,8 @@ public partial class RuleLimitTests
 
     internal static Formula Plain => s_plain;
 
-    public static TheoryData<string> BuiltInIds => [.. FormulaAnalyzer.BuiltInRules.Select(r => r.Descriptor.Id)];
-
     [Theory]
-    [MemberData(nameof(BuiltInIds))]
+    [MemberData(nameof(RulePage.Ids), MemberType = typeof(RulePage))]
     public void PlainFormula_IsCleanForEveryRule(string id) => Assert.Empty(Find(id, s_plain));
 
     /// <summary>One fault, one finding.</summary>

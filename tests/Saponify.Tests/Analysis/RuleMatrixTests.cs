@@ -7,8 +7,6 @@ namespace Saponify.Tests.Analysis;
 /// <summary>All rules over the formulas of all rule pages: which rules speak is pinned, and every fix and every suppression does what it owes.</summary>
 public class RuleMatrixTests
 {
-    public static TheoryData<string> Ids => [.. RulePage.All.Select(p => p.Id)];
-
     /// <summary>One fault, one finding: whatever else speaks over a faulty formula stands in the approved file and has been looked at.</summary>
     [Fact]
     public void RulesThatSpeak_AreTheApprovedOnes()
@@ -24,12 +22,12 @@ public class RuleMatrixTests
     }
 
     [Theory]
-    [MemberData(nameof(Ids))]
+    [MemberData(nameof(RulePage.Ids), MemberType = typeof(RulePage))]
     public void CleanFormulas_HaveNoErrorAndNoWarning(string id) =>
         Assert.DoesNotContain(RulePage.Of(id).Clean.Diagnostics, d => d.Severity >= Severity.Warning);
 
     [Theory]
-    [MemberData(nameof(Ids))]
+    [MemberData(nameof(RulePage.Ids), MemberType = typeof(RulePage))]
     public void AFixOfAPage_RemovesItsFinding_AddsNoErrorAndNoWarning_AndIsNotOfferedAgain(string id)
     {
         BatchSetup setup = RulePage.Of(id).FaultyFile.Setup;
@@ -47,7 +45,7 @@ public class RuleMatrixTests
 
     /// <summary>Lye safety too may be accepted with a reason; the finding then stays in the report, and the formula is not called safe.</summary>
     [Theory]
-    [MemberData(nameof(Ids))]
+    [MemberData(nameof(RulePage.Ids), MemberType = typeof(RulePage))]
     public void ASuppressionWithAReason_MovesTheFinding_AndMakesNothingSafe(string id)
     {
         FormulaFile file = RulePage.Of(id).FaultyFile;

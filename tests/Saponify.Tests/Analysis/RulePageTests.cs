@@ -20,14 +20,14 @@ public class RulePageTests
 
     private static readonly RuleDescriptor[] s_engine = [EngineRules.RuleFailed, EngineRules.SuppressionWithoutReason, EngineRules.SuppressionNotNeeded, EngineRules.SuppressionExpired];
 
-    public static TheoryData<string> Rules => [.. FormulaAnalyzer.BuiltInRules.Select(r => r.Descriptor.Id)];
-
-    public static TheoryData<string> AllIds => [.. s_engine.Concat(FormulaAnalyzer.BuiltInRules.Select(r => r.Descriptor)).Select(d => d.Id)];
-
     private static bool Approve => Environment.GetEnvironmentVariable("SAPONIFY_APPROVE") == "1";
 
+    [Fact]
+    public void EveryRule_HasAPage() =>
+        Assert.Equal(s_engine.Concat(FormulaAnalyzer.BuiltInRules.Select(r => r.Descriptor)).Select(d => d.Id).Order(StringComparer.Ordinal), RulePage.IdsWithTheEngines.Select(r => r.Data));
+
     [Theory]
-    [MemberData(nameof(AllIds))]
+    [MemberData(nameof(RulePage.IdsWithTheEngines), MemberType = typeof(RulePage))]
     public void Page_HasTheGeneratedHead_AndMentionsEveryOption(string id)
     {
         // made anew: a run of mutants would else see the rules as they were made under the first one
@@ -46,7 +46,7 @@ public class RulePageTests
     }
 
     [Theory]
-    [MemberData(nameof(Rules))]
+    [MemberData(nameof(RulePage.Ids), MemberType = typeof(RulePage))]
     public void Page_ShowsAFormulaThatTheRuleFinds_AndOneThatItDoesNot(string id)
     {
         RulePage page = RulePage.Of(id);
@@ -65,7 +65,7 @@ public class RulePageTests
 
     /// <summary>Every word of a finding and its fixes, with its place, its numbers and what a fix changes, as readers of the page see it.</summary>
     [Theory]
-    [MemberData(nameof(Rules))]
+    [MemberData(nameof(RulePage.Ids), MemberType = typeof(RulePage))]
     public void Page_ShowsWhatTheRuleSaysOfTheFaultyFormula(string id)
     {
         RulePage page = RulePage.Of(id);

@@ -43,3 +43,13 @@ internal sealed class NameEveryFat(string id = "ACME3", Severity floor = Severit
             context.Report("Fat", FormulaPath.Root.Member("fats").Item(i, context.Formula.Fats[i].Line), [Arg.Of("fat", context.Formula.Fats[i].Fat.Name)]);
     }
 }
+
+/// <summary>A rule that asks for an end, and gives up.</summary>
+internal sealed class Cancel(CancellationTokenSource source) : FormulaRule(new("ACME5", "Cancel", Severity.Info, "Gives up", "None.") { Messages = [new("Unsaid", "never said")] })
+{
+    public override void Analyze(in RuleContext context)
+    {
+        source.Cancel();
+        throw new OperationCanceledException();
+    }
+}
