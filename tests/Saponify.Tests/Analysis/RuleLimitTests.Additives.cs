@@ -13,15 +13,17 @@ public partial class RuleLimitTests
     }
 
     [Theory]
-    [InlineData("honey", 6, "SFY3003")]
-    [InlineData("fragrance-oil", 7, "SFY5102")]
-    [InlineData("kaolin", 21, "SFY5010")]
-    [InlineData("sodium-chloride", 6, "SFY5011")]
-    public void SFY5001_LeavesToOtherRulesWhatTheySay(string additive, double dose, string other)
+    [InlineData("honey", 6, "SFY3003", "highest")]
+    [InlineData("fragrance-oil", 7, "SFY5102", "highest")]
+    [InlineData("kaolin", 21, "SFY5010", "highest")]
+    [InlineData("sodium-chloride", 6, "SFY5011", null)]
+    public void SFY5001_LeavesToOtherRulesWhatTheySay_UnlessTheyAreToldNotTo(string additive, double dose, string other, string? option)
     {
         Formula formula = Adding(Dose(additive, dose));
         Assert.False(Speaks("SFY5001", formula));
         Assert.True(Speaks(other, formula));
+        if (option is not null)
+            Assert.Equal(["SFY5001"], SpeaksWith(other, option, 30, formula, "SFY5001"));
     }
 
     [Theory]
@@ -98,13 +100,17 @@ public partial class RuleLimitTests
             (planned with { Alkali = AlkaliPlan.Weighed([.. planned.Plan().Alkalis]), Additives = [Dose(other, 2)] }).Balance().SuperfatOfAllFat!.Value.Percent;
         Assert.Equal(Weighed(monohydrate, "citric-acid-anhydrous"), Find("SFY5013", monohydrate)[0].Args[2].Number, 0.002);
         Assert.Equal(Weighed(anhydrous, "citric-acid-monohydrate"), Find("SFY5013", anhydrous)[0].Args[2].Number, 0.002);
+        Assert.Equal(["anhydrous", "monohydrate"], [Find("SFY5013", monohydrate)[0].Args[1].Text, Find("SFY5013", anhydrous)[0].Args[1].Text]);
+        Assert.False(Speaks("SFY5013", Adding(Dose("citric-acid-anhydrous", 0)), ("least", 0)));
         Limit("SFY5013", d => Adding(Dose("citric-acid-monohydrate", d)), 1.3, 1.5, "least", 0.6);
     }
 
     [Fact]
     public void SFY5014_UnknownAmounts_OfWhatTakesUpNoLye()
     {
-        Assert.Equal("dose and water", Find("SFY5014", Adding(s_pantry.Additive("sodium-lactate-60").AmountUnknown()))[0].Args[1].Text);
+        string? What(Additive additive) => Find("SFY5014", Adding(additive.AmountUnknown()))[0].Args[1].Text;
+        Assert.Equal(["dose and water", "dose, sugar and water", "dose"], [What(s_pantry.Additive("sodium-lactate-60")), What(s_pantry.Additive("honey")), What(s_pantry.Additive("kaolin"))]);
+        Assert.Equal("dose and sugar", What(new Additive("own", "Own", AdditiveKind.Sugar, Stage.Trace, new() { Sugar = Ratio.FromPercent(99) })));
         Formula acid = Adding(s_pantry.Additive("citric-acid-monohydrate").AmountUnknown());
         Assert.False(Speaks("SFY5014", acid));
         Assert.True(Speaks("SFY2019", acid));

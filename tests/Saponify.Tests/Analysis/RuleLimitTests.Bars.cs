@@ -91,6 +91,19 @@ public partial class RuleLimitTests
         Assert.Equal(silenced ? RuleStatus.NotApplicable : RuleStatus.Ran, report.Outcomes.Single(o => o.Rule.Id == "SFY4105").Status);
     }
 
+    /// <summary>One fault, one finding, wherever the options move the place at which one rule hands over to the other.</summary>
+    [Fact]
+    public void SFY4105_And_SFY4106_SpeakWhereAnotherRuleIsToldNotTo()
+    {
+        Formula oxidises = Superfat(s_plain with { Fats = [Fat("canola-oil", 550), Fat("coconut-oil", 150)] }, 12);
+        Assert.Equal(["SFY4008"], SpeaksWith("SFY4008", "highest", 15, oxidises, "SFY4105", s_bar));
+        Assert.Equal(["SFY4105"], SpeaksWith("SFY4008", "highest", 60, oxidises, "SFY4105", s_bar));
+        Assert.Equal(["SFY4105"], SpeaksWith("SFY4008", "superfat", 15, oxidises, "SFY4105", s_bar));
+        Formula soft = OfAcids(("C12:0", 20), ("C16:0", 13.3), ("C18:1", 66.7));
+        Assert.Equal(["SFY4106"], SpeaksWith("SFY4101", "lowest", 33, soft, "SFY4106", s_bar));
+        Assert.Equal(["SFY4101"], SpeaksWith("SFY4101", "lowest", 34, soft, "SFY4106", s_bar));
+    }
+
     /// <summary>The bound of the block, 100 degrees from the pour and the rise without losses; what is not wrapped and small loses its heat.</summary>
     [Fact]
     public void SFY6103_TheBoundOfAHundredDegrees()

@@ -123,9 +123,15 @@ public partial class RuleLimitTests
     {
         Formula laurel = WithLot("laurel-berry-oil", 195);
         Assert.False(Speaks("SFY4010", laurel));
-        Assert.Single(Find("SFY4010", laurel, new BatchSetup { Markets = ["eu"] }));
-        Assert.True(Find("SFY4010", WithLot("rosin", 165))[0].RestsOnMemory);
+        Assert.Contains(": EU law bans the oil of laurel seeds from cosmetics;", Assert.Single(Find("SFY4010", laurel, new BatchSetup { Markets = ["eu"] })).ToMessage(), StringComparison.Ordinal);
     }
+
+    [Theory]
+    [InlineData("jatropha-oil", 195, "the crude oil is toxic; only detoxified oil belongs on skin")]
+    [InlineData("rosin", 165, "rosin is a known skin sensitiser")]
+    [InlineData("tung-oil", 192, "a drying oil: what stays free goes rancid and gummy")]
+    public void SFY4010_SaysWhatToBewareOf(string fat, double koh, string why) =>
+        Assert.EndsWith($": {why} (rests on figures from memory)", Assert.Single(Find("SFY4010", WithLot(fat, koh))).ToMessage(), StringComparison.Ordinal);
 
     [Fact]
     public void SFY4011_Certificates_AgeAndDate()

@@ -138,6 +138,9 @@ public partial class RuleLimitTests
         Assert.True(Speaks("SFY3006", s_plain with { Liquids = Strength(50) }));
         Assert.False(Speaks("SFY3006", s_plain with { Liquids = Strength(50.1) }));
         Assert.True(Speaks("SFY3008", s_plain with { Liquids = Strength(50.1) }));
+        // told to be content with less, that rule leaves the strong lye to this one
+        Assert.Equal(["SFY3006"], SpeaksWith("SFY3008", "least", 0.93, s_plain with { Liquids = Strength(51) }, "SFY3006"));
+        Assert.Equal(["SFY3008"], SpeaksWith("SFY3008", "least", 1.5, s_plain with { Liquids = Strength(45) }, "SFY3006"));
     }
 
     [Fact]
@@ -175,6 +178,7 @@ public partial class RuleLimitTests
         Formula With(double water) => s_plain with { Liquids = LiquidPlan.WaterToAlkali(Ratio.FromDecimalFractions(water)), Additives = [Dose("sea-salt", 2)] };
         Limit("SFY3010", With, 1.4, 1.39, "least", 1.3);
         Assert.False(Speaks("SFY3010", With(0.99)));
+        Assert.False(Speaks("SFY3010", With(1.2) with { Additives = [Dose("sea-salt", 0)] }));
         Assert.Equal(Stage.Trace, Fixed("SFY3010", With(1.2)).Additives[0].Stage);
     }
 

@@ -109,6 +109,16 @@ public partial class RuleLimitTests
         Assert.Empty(Find("SFY3103", s_plain, Limit(10)));
     }
 
+    /// <summary>No lye above its freezing point and no water keeps milk at 1 degree, and ten times the milk at 5 degrees does not keep the jug at 6.</summary>
+    [Fact]
+    public void SFY3103_WhereNeitherCoolingNorWaterHelps_AnotherWayIsNamed()
+    {
+        string Said(Formula formula, double limit) => Assert.Single(Find("SFY3103", formula, Heat(5, lye: 30) with { Process = Heat(5, lye: 30).Process! with { MilkLimit = C(limit) } })).ToMessage();
+        Assert.EndsWith("above the limit of 1 °C: freeze them, or hold them back for the fats", Said(s_milky, 1), StringComparison.Ordinal);
+        Formula inTheJug = s_plain with { Liquids = s_plain.Liquids.DissolvingIn(s_pantry.Liquid("milk-cow-whole"), C(5)) };
+        Assert.EndsWith("above the limit of 6 °C: dissolve in water, or stir the alkali in slowly over a cold bath", Said(inTheJug, 6), StringComparison.Ordinal);
+    }
+
     /// <summary>Cocoa butter melts at 31 to 34 degrees; lye and fats of one temperature come to just that. Within the range it may set, which is no fault.</summary>
     [Fact]
     public void SFY3106_TheLowEndOfTheMeltingRange()

@@ -51,6 +51,13 @@ public partial class RuleLimitTests
 
     private static bool Speaks(string id, Formula formula, params (string Key, double Value)[] options) => Find(id, formula, null, options).Count > 0;
 
+    /// <summary>Which of two rules speak when the first has this option.</summary>
+    private static string[] SpeaksWith(string id, string key, double value, Formula formula, string other, BatchSetup? setup = null)
+    {
+        RuleOption option = FormulaAnalyzer.BuiltInRules.Single(r => r.Descriptor.Id == id).Descriptor.Options.Single(o => o.Key == key);
+        return [.. FormulaAnalyzer.Default.With(AnalyzerConfig.Default.WithOption(id, option, value)).Analyze(formula, setup).Diagnostics.Select(d => d.Id).Where(d => d == id || d == other)];
+    }
+
     /// <summary>The formula that the first fix gives; its finding is gone.</summary>
     private static Formula Fixed(string id, Formula formula, BatchSetup? setup = null, int fix = 0)
     {

@@ -10,12 +10,12 @@ internal sealed class AllowEnoughWater() : FormulaRule(new("SFY3006", "AllowEnou
 {
     internal static readonly RuleOption Highest = new("highest", "%", 40, 25, 60, "Strongest lye over all water that is not remarked on.");
 
-    public override string? WhyNotApplicable(FormulaFacts facts) => !facts.Balance.CanBeWeighed ? "the batch can't be weighed" : GiveTheLyeRoom.IsTight(facts) ? "the jug itself has too little water, which another rule says" : null;
+    public override string? WhyNotApplicable(FormulaFacts facts) => !facts.Balance.CanBeWeighed ? "the batch can't be weighed" : GiveTheLyeRoom.IsInsoluble(facts) ? "the jug itself has too little water, which another rule says" : null;
 
     public override void Analyze(in RuleContext context)
     {
         double strength = context.Facts.Balance.LyeConcentrationOfAllWater?.DecimalFractions * 100 ?? 0, limit = context.Option(Highest);
-        if (!(strength <= limit * (1 + 1e-9)))
+        if (!(strength <= limit * (1 + 1e-9)) && !GiveTheLyeRoom.IsTight(in context))
             context.Report("Strong", FormulaPath.Liquids, [Arg.Of("strength", strength, "%"), Arg.Of("limit", limit, "%")], LiquidFixes.Strength("AllowEnoughWater", context.Formula, limit / 100 * 0.998));
     }
 }

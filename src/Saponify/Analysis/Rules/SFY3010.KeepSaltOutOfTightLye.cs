@@ -10,12 +10,12 @@ internal sealed class KeepSaltOutOfTightLye() : FormulaRule(new("SFY3010", "Keep
 {
     internal static readonly RuleOption Least = new("least", "g/g", 1.4, 1, 4, "Least water while dissolving, g per g of pure alkali, with salt in the jug.");
 
-    public override string? WhyNotApplicable(FormulaFacts facts) => facts.Balance.PureAlkaliGrams <= 0 ? "there is no alkali" : GiveTheLyeRoom.IsTight(facts) ? "the jug has too little water even without salt, which another rule says" : null;
+    public override string? WhyNotApplicable(FormulaFacts facts) => facts.Balance.PureAlkaliGrams <= 0 ? "there is no alkali" : GiveTheLyeRoom.IsInsoluble(facts) ? "the jug has too little water even without salt, which another rule says" : null;
 
     public override void Analyze(in RuleContext context)
     {
         double water = context.Facts.Balance.DissolvingWaterGrams / context.Facts.Balance.PureAlkaliGrams, limit = context.Option(Least);
-        if (water >= limit * (1 - 1e-9))
+        if (water >= limit * (1 - 1e-9) || GiveTheLyeRoom.IsTight(in context))
             return;
         for (int i = 0; i < context.Formula.Additives.Count; i++)
         {

@@ -17,14 +17,14 @@ internal sealed class KeepToUsualDoses() : FormulaRule(new("SFY5001", "KeepToUsu
 
     public override string? WhyNotApplicable(FormulaFacts facts) => facts.HasFat ? null : "no listed fat takes up lye";
 
-    /// <summary>Kinds of which another rule speaks already.</summary>
-    private static bool IsSaidElsewhere(FormulaFacts facts, Additive additive) => additive.Kind switch
+    /// <summary>Kinds of which another rule, as it is set, speaks already.</summary>
+    private static bool IsSaidElsewhere(in RuleContext context, Additive additive) => additive.Kind switch
     {
-        AdditiveKind.Fragrance => Doses.Scent(facts) > LimitScent.Highest.Default / 100,
-        AdditiveKind.Acid => facts.Balance.AcidHydroxide > facts.Balance.Hydroxide,
-        AdditiveKind.Sugar or AdditiveKind.MilkSolids => facts.SugarOfFats.Percent > WatchTheSugar.Highest.Default,
+        AdditiveKind.Fragrance => Doses.Scent(context.Facts) * 100 > context.OptionOf("SFY5102", LimitScent.Highest),
+        AdditiveKind.Acid => context.Facts.Balance.AcidHydroxide > context.Facts.Balance.Hydroxide,
+        AdditiveKind.Sugar or AdditiveKind.MilkSolids => context.Facts.SugarOfFats.Percent > context.OptionOf("SFY3003", WatchTheSugar.Highest),
         AdditiveKind.Salt => Doses.IsCommonSalt(additive),
-        _ => Doses.IsSolid(additive) && Doses.Solids(facts) > LimitSolids.Highest.Default / 100,
+        _ => Doses.IsSolid(additive) && Doses.Solids(context.Facts) * 100 > context.OptionOf("SFY5010", LimitSolids.Highest),
     };
 
     public override void Analyze(in RuleContext context)
@@ -37,7 +37,7 @@ internal sealed class KeepToUsualDoses() : FormulaRule(new("SFY5001", "KeepToUsu
             if (additive.UsualDose?.High is not { } usual || additives.Take(i).Any(p => p.Additive.Id == additive.Id))
                 continue;
             double dose = Doses.OfFats(context.Facts, a => a.Id == additive.Id) * 100, limit = usual.DecimalFractions * 100 * times;
-            if (dose <= limit * (1 + 1e-9) || IsSaidElsewhere(context.Facts, additive))
+            if (dose <= limit * (1 + 1e-9) || IsSaidElsewhere(in context, additive))
                 continue;
             context.Report(additive.Caution is null ? "Above" : "AboveWithCaution", Places.Additive(context.Formula, i),
                 [Arg.Of("additive", additive.Name), Arg.Of("dose", dose, "%"), Arg.Of("limit", limit, "%"), Arg.Of("caution", Places.Clause(additive.Caution))]);

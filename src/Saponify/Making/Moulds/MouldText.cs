@@ -72,7 +72,7 @@ internal sealed class MouldText
         else if (fill.MayOverflow)
             Line("It may not fit into one mould: have a second one ready.");
         double factor = fill.FactorToFill(1);
-        Line($"times {Text.Number(factor)} it fills one mould: {Show(_plan.Formula.ListedGrams * factor)} of fats, {Show(_plan.Balance.BatchGrams * factor)} of batter");
+        Line($"times {Text.Number(factor)} the middle of that range fills one mould: {Show(_plan.Formula.ListedGrams * factor)} of fats, {Show(_plan.Balance.BatchGrams * factor)} of batter");
     }
 
     private void Bars(MouldFill fill, BarLayout bars)
