@@ -120,7 +120,7 @@ public partial class RuleLimitTests
     public void SFY5102_ScentsInSum_AreScaledToTheOption()
     {
         Limit("SFY5102", d => Adding(Dose("fragrance-oil", 3), Dose("essential-oil", d)), 3, 3.01, "highest", 7);
-        Assert.Equal([4, 2], Fixed("SFY5102", Adding(Dose("fragrance-oil", 8), Dose("essential-oil", 4))).Additives.Select(a => a.OfFats!.Value.Percent));
+        Assert.Equal([4, 2, 3], Fixed("SFY5102", Adding(Dose("fragrance-oil", 8), Dose("essential-oil", 4), Dose("kaolin", 3))).Additives.Select(a => a.OfFats!.Value.Percent));
         Assert.Equal(28, Fixed("SFY5102", Adding(s_pantry.Additive("fragrance-oil").Weighing(Mass.FromGrams(56)), Dose("essential-oil", 4))).Additives[0].Mass!.Value.Grams, 0.01);
     }
 
@@ -136,6 +136,9 @@ public partial class RuleLimitTests
         Assert.Empty(Find("SFY5103", formula, Limits(("fragrance-oil", share + 0.001))));
         Assert.Equal(share, Assert.Single(Find("SFY5103", formula, Limits(("fragrance-oil", share - 0.001)))).Args[1].Number, 9);
         Assert.Empty(Find("SFY5103", formula, Limits(("fragrance-oil", share - 0.001)), ("water", 12)));
+        // alcohol dries out as water does: what stays is the same
+        Liquid spirit = new("own", "Own spirit", new() { Water = Ratio.FromPercent(50), Alcohol = Ratio.FromPercent(50) });
+        Assert.Equal(share, Assert.Single(Find("SFY5103", Holding(formula, spirit, 40), Limits(("fragrance-oil", share - 0.001)))).Args[1].Number, 9);
         Assert.Single(Find("SFY5103", formula, Limits(("fragrance-oil", 5), ("FRAGRANCE-OIL", 1))));
         Assert.Empty(Find("SFY5103", formula));
     }

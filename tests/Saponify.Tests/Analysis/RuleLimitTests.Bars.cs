@@ -139,6 +139,7 @@ public partial class RuleLimitTests
         // both fixes go to the middle of the density: the mould is full, and what stays in the pot is made as well
         Assert.Equal(700 * 0.95, Fixed("SFY6101", s_plain, Tray((least + most) / 2 * 0.95)).ListedFats.Grams, 1.0);
         Assert.Equal(700 * 1.3, Fixed("SFY6102", s_plain, Tray((least + most) / 2 * 1.3)).ListedFats.Grams, 1.0);
+        Assert.EndsWith(moulds == 1 ? ", which fills the mould" : ", which fills 2 moulds", Find("SFY6102", s_plain, Tray((least + most) / 2 * 1.3))[0].Fixes[0].Title, StringComparison.Ordinal);
     }
 
     /// <summary>Each cavity is a bar, whatever its size and whatever stays in the pot; samples are taken off each mould.</summary>

@@ -46,6 +46,10 @@ public partial class RuleLimitTests
         Assert.Empty(Find("SFY6107", s_plain, Sold(forecast.Latest!.Value) with { Cure = scattered }));
         Assert.Equal("MayBeTooEarly", Assert.Single(Find("SFY6107", s_plain, Sold(forecast.Date!.Value) with { Cure = scattered })).Template.Name);
         Assert.Equal("TooEarly", Assert.Single(Find("SFY6107", s_plain, Sold(forecast.Date!.Value.AddDays(-1)) with { Cure = scattered })).Template.Name);
+        // 80 g that get less by 0.2 % of themselves a week lose 0.06 g of 89 g, 0.06 %, after ten years
+        CureSeries slow = Weekly([.. Enumerable.Range(0, 10).Select(i => 60 + (80 * Math.Pow(0.998, i)))]);
+        BatchSetup never = Sold(s_firstDay.AddDays(60)) with { Cure = slow, Ready = ReadyWhen.WeeklyLossBelow(Ratio.FromPercent(0.01)) };
+        Assert.EndsWith(": no day within ten years is expected, and the weighings leave the latest day open", Assert.Single(Find("SFY6107", s_plain, never)).ToMessage(), StringComparison.Ordinal);
         // without a forecast another rule speaks
         Assert.Empty(Find("SFY6107", s_plain, Sold(s_firstDay) with { Cure = Weekly(140, 130) }));
     }

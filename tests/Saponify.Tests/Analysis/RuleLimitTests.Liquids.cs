@@ -71,7 +71,8 @@ public partial class RuleLimitTests
         Assert.Equal(0.3, split.Balance().LyeConcentrationOfAllWater!.Value.DecimalFractions, 9);
         Assert.InRange(split.Balance().LyeConcentrationWhileDissolving!.Value.DecimalFractions, 0.40, 1 / 2.4 + 0.003);
         Formula weighed = s_plain with { Liquids = LiquidPlan.WeighedLyeLiquid(Held("milk-cow-whole", 260)) };
-        Assert.Equal(("water", 1), (Fixed("SFY3002", weighed, fix: 1).Liquids.Weighed!.Liquid.Id, Fixed("SFY3002", weighed, fix: 1).Liquids.HeldBack.Count));
+        LiquidPlan water = Fixed("SFY3002", weighed, fix: 1).Liquids;
+        Assert.Equal(("water", Math.Ceiling(1.4 * weighed.Balance().PureAlkali.Grams), 1), (water.Weighed!.Liquid.Id, water.Weighed.Mass.Grams, water.HeldBack.Count));
     }
 
     [Fact]
@@ -110,7 +111,7 @@ public partial class RuleLimitTests
     [InlineData(WaterRule.WaterToFats)]
     [InlineData(WaterRule.TotalWater)]
     [InlineData(WaterRule.WeighedLyeLiquid)]
-    public void SFY3006_And_SFY3007_Fixes_SpeakTheFormulasOwnWaterRule(WaterRule rule)
+    public void SFY2006_SFY3006_And_SFY3007_Fixes_SpeakTheFormulasOwnWaterRule(WaterRule rule)
     {
         double pure = s_plain.Balance().PureAlkali.Grams;
         LiquidPlan Plan(double strength)
@@ -125,8 +126,10 @@ public partial class RuleLimitTests
                 _ => LiquidPlan.WeighedLyeLiquid(Liquid.Water.Weighing(Mass.FromGrams(water))),
             };
         }
-        Formula strong = Fixed("SFY3006", s_plain with { Liquids = Plan(0.44) }), weak = Fixed("SFY3007", s_plain with { Liquids = Plan(0.22) });
-        Assert.Equal((rule, rule), (strong.Liquids.Rule, weak.Liquids.Rule));
+        Formula thick = Fixed("SFY2006", s_plain with { Liquids = Plan(0.6) }), strong = Fixed("SFY3006", s_plain with { Liquids = Plan(0.44) }), weak = Fixed("SFY3007", s_plain with { Liquids = Plan(0.22) });
+        Assert.Equal((rule, rule, rule), (thick.Liquids.Rule, strong.Liquids.Rule, weak.Liquids.Rule));
+        // as much water as SFY3008 asks for, a per cent more, and the step that the figure is written in
+        Assert.InRange(thick.Balance().LyeConcentrationWhileDissolving!.Value.Percent, 49.2, 50);
         Assert.InRange(strong.Balance().LyeConcentrationOfAllWater!.Value.Percent, 39.5, 40);
         Assert.InRange(weak.Balance().LyeConcentrationOfAllWater!.Value.Percent, 25, 25.6);
     }

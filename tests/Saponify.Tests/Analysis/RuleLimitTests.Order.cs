@@ -18,6 +18,7 @@ public partial class RuleLimitTests
     {
         Assert.Equal(["additives[honey]", "fats[tallow]", "liquids.heldBack[milk-goat]"], Places("SFY6001", Without(" Animal ")).Order(StringComparer.Ordinal));
         Assert.Equal(["fats[stearic-acid-50]"], Places("SFY6004", Without("animal")));
+        Assert.Equal(["animals", "animals", "insects"], Find("SFY6001", s_rich, Without("animal")).Select(d => d.Args.Single(a => a.Name == "origin").Text).Order(StringComparer.Ordinal));
         Assert.Empty(Places("SFY6001", Without("milk")));
         Assert.Empty(Find("SFY6001", s_rich));
     }
@@ -49,12 +50,44 @@ public partial class RuleLimitTests
         Assert.Single(Find("SFY6002", s_plain with { Liquids = s_plain.Liquids.HoldingBack(own.Weighing(Mass.FromGrams(20))) }, Without("tree-nut")));
     }
 
+    /// <summary>A creamer of milk with nut oil belongs to both classes, and who excludes the oil, or animals, means what is inside too; so wherever it goes in.</summary>
+    [Theory]
+    [InlineData("hazelnut-oil", "milk", "SFY6002", "milk")]
+    [InlineData("hazelnut-oil", "tree-nut", "SFY6002", "tree-nut")]
+    [InlineData("hazelnut-oil", "Hazelnut oil", "SFY6003", null)]
+    [InlineData("tallow", "animal", "SFY6001", null)]
+    [InlineData("tallow", "peanut", null, null)]
+    public void SFY6001_To_SFY6004_SeeTheFatInside(string inside, string excluded, string? id, string? allergen)
+    {
+        Contents contents = new() { Water = Ratio.FromPercent(60), Fat = Ratio.FromPercent(30), FatKind = s_pantry.Fat(inside) };
+        Liquid creamer = new Liquid("own", "Own creamer", contents) with { Allergen = "milk" };
+        Additive powder = new Additive("own", "Own powder", AdditiveKind.Other, Stage.Trace, contents) with { Allergen = "milk" };
+        Formula[] formulas =
+        [
+            s_plain with { Liquids = s_plain.Liquids.DissolvingIn(creamer) }, s_plain with { Liquids = s_plain.Liquids.HoldingBack(creamer.Weighing(Mass.FromGrams(20))) },
+            s_plain with { Additives = [powder.ShareOfFats(Ratio.FromPercent(1))] },
+        ];
+        foreach (Formula formula in formulas)
+        {
+            Diagnostic[] found = [.. FormulaAnalyzer.Default.Analyze(formula, Without(excluded)).Diagnostics.Where(d => d.Id.StartsWith("SFY60", StringComparison.Ordinal))];
+            Assert.Equal(id is null ? [] : [id], found.Select(d => d.Id));
+            Assert.Equal(allergen, found.SelectMany(d => d.Args).FirstOrDefault(a => a.Name == "allergen").Text);
+        }
+    }
+
+    [Fact]
+    public void SFY6003_AFatOfNothing_IsNoFault()
+    {
+        Assert.Empty(Find("SFY6003", s_plain with { Fats = [.. s_plain.Fats, Fat("lard", 0)] }, Without("lard")));
+        Assert.Empty(Find("SFY6003", s_plain with { Liquids = s_plain.Liquids.HoldingBack(Held("oat-drink", 0)) }, Without("oat-drink")));
+    }
+
     [Fact]
     public void SFY6003_Materials_ByIdNameOrAlias()
     {
         Assert.Equal(["additives[kaolin]"], Places("SFY6003", Without("kaolin")));
         Assert.Equal(["additives[kaolin]"], Places("SFY6003", Without("White Clay")));
-        Assert.Equal(["fats[almond-oil]"], Places("SFY6003", Without("almond oil")));
+        Assert.Equal(["fats[almond-oil]", "liquids.lyeLiquid"], Places("SFY6003", Without("almond oil")));
         Assert.Empty(Places("SFY6003", Without("palm-oil")));
     }
 

@@ -63,6 +63,7 @@ public partial class RuleLimitTests
     {
         Formula Of(double purity) => s_plain with { Alkali = AlkaliPlan.ForSuperfat(Ratio.FromPercent(6), Alkali.SodiumHydroxide(Ratio.FromPercent(purity))) };
         Assert.Equal(0.98, Assert.Single(Find("SFY1102", Of(0.0098))).Args.Single(a => a.Name == "meant").Number, 9);
+        Assert.Equal("the purity of the sodium hydroxide is 0.0098 %: is 0.98 % meant?", Find("SFY1102", Of(0.0098))[0].ToMessage());
         Assert.True(Speaks("SFY1102", Of(1)));
         Assert.False(Speaks("SFY1102", Of(1.01)));
     }
@@ -110,6 +111,10 @@ public partial class RuleLimitTests
             ("additives[kaolin]", Adding(s_pantry.Additive("kaolin").Weighing(mass))),
             ("additives[kaolin]", Adding(Dose("kaolin", grams))),
         ];
+        // whoever counts by the listed fats goes on doing so
+        Formula shares = lines[2].Formula;
+        SuperfatTarget Basis(Formula formula) => (SuperfatTarget)(speaks ? Fixed("SFY1104", formula) : formula).Alkali;
+        Assert.Equal((SuperfatBasis.AllFat, SuperfatBasis.ListedFats), (Basis(shares).Basis, Basis(shares with { Alkali = ((SuperfatTarget)shares.Alkali).OfListedFats() }).Basis));
         Assert.All(lines, line => Assert.Equal(speaks ? [line.Path] : [], Find("SFY1104", line.Formula).Select(d => d.Path.ToString())));
         if (speaks)
             Assert.All(lines, line => Assert.Equal(line.Formula.Balance().AlkaliAsWeighed.Grams, Fixed("SFY1104", line.Formula).Balance().AlkaliAsWeighed.Grams, 9));
@@ -162,5 +167,8 @@ public partial class RuleLimitTests
         FatPortion weighed = Fixed("SFY1107", formula).Fats[1];
         Assert.Equal((null, poured.Mass.Grams), (weighed.Poured, weighed.Mass.Grams));
         Assert.True(Speaks("SFY1107", s_plain with { Fats = [Fat("coconut-oil", 200), s_pantry.Fat("olive-oil").Pouring(Volume.Zero)] }));
+        // a fix is for its own line
+        Formula two = s_plain with { Fats = [s_pantry.Fat("coconut-oil").Pouring(Volume.FromMilliliters(200)), poured] };
+        Assert.Equal([null, poured.Poured], Find("SFY1107", two)[0].Fixes[0].Apply().Fats.Select(f => f.Poured));
     }
 }

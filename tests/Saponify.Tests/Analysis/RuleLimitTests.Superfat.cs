@@ -24,6 +24,13 @@ public partial class RuleLimitTests
         Assert.Equal(["SFY2003"], FormulaAnalyzer.Default.Analyze(Superfat(olive, 3)).Diagnostics.Select(d => d.Id).Where(d => d is "SFY2002" or "SFY2003"));
     }
 
+    /// <summary>190 (1 - s) lies above 184 by 0.015 of 12 mg KOH/g at 3.15 %, which is 0.125 %, and by 0.00075 at 3.1575 %, 0.006 %.</summary>
+    [Theory]
+    [InlineData(3.15, "0.125 %")]
+    [InlineData(3.1575, "less than 0.01 %")]
+    public void SFY2003_SaysHowProbable(double superfat, string probability) =>
+        Assert.EndsWith($"; the probability of a lye-heavy soap is {probability}", Assert.Single(Find("SFY2003", Superfat(s_plain with { Fats = [Fat("olive-oil", 700)] }, superfat))).ToMessage(), StringComparison.Ordinal);
+
     /// <summary>Fats whose figures scatter too much, and a lot that has a name but no value; a wax without an acid value counts nothing, which is a value.</summary>
     [Theory]
     [InlineData("shea-butter", true)]

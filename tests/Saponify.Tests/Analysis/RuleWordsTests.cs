@@ -49,6 +49,7 @@ public class RuleWordsTests
         yield return ("SFY4004", s_plain with { Fats = [.. s_plain.Fats, Own("short", 380).Weighing(Grams(50))] }, none);
         yield return ("SFY4011", s_plain with { Fats = [s_pantry.Fat("olive-oil").WithLot(new() { Name = "L-7", Source = "certificate", Saponification = SaponificationValue.FromMilligramsKohPerGram(190), Date = new(2026, 5, 1) }).Weighing(Grams(500))] }, new() { Today = new(2026, 4, 1) });
         yield return ("SFY5001", s_plain with { Additives = [s_pantry.Additive("sorbitol").ShareOfFats(Percent(40))] }, none);
+        yield return ("SFY6003", s_plain with { Liquids = s_plain.Liquids.DissolvingIn(s_pantry.Liquid("almond-drink-unsweetened")) }, new() { Excluded = ["almond oil"] });
         yield return ("SFY6004", s_plain with { Fats = [.. s_plain.Fats, Own("butter", 190).Weighing(Grams(50))] }, new() { Excluded = ["animal"] });
         yield return ("SFY6104", s_plain, new() { Mould = Mould.Slab(Cm(40), Cm(30), Cm(4)), Cut = new() { Thickness = Cm(6), Across = Cm(31) } });
         yield return ("SFY6104", s_plain, new() { Mould = Mould.Slab(Cm(40), Cm(30), Cm(4)), Cut = new() { Thickness = Cm(6) } });

@@ -11,7 +11,9 @@ internal static class Exclusions
 
     internal static bool ByOrigin(BatchSetup setup, Ingredient ingredient) => ingredient.IsAnimal && ExcludesAnimals(setup);
 
-    internal static bool ByAllergen(BatchSetup setup, Ingredient ingredient) => ingredient.Allergen is { } allergen && !ByOrigin(setup, ingredient) && setup.Excluded.Any(e => Ingredient.Same(allergen, e));
+    /// <summary>The excluded class that it belongs to, by itself or by the fat inside; null when none is.</summary>
+    internal static string? ByAllergen(BatchSetup setup, Ingredient ingredient) =>
+        ByOrigin(setup, ingredient) ? null : ingredient.Allergens.FirstOrDefault(a => setup.Excluded.Any(e => Ingredient.Same(a, e)));
 
-    internal static bool ByName(BatchSetup setup, Ingredient ingredient) => !ByOrigin(setup, ingredient) && !ByAllergen(setup, ingredient) && setup.Excluded.Any(ingredient.HasName);
+    internal static bool ByName(BatchSetup setup, Ingredient ingredient) => !ByOrigin(setup, ingredient) && ByAllergen(setup, ingredient) is null && setup.Excluded.Any(e => ingredient.HasName(e) || ingredient.Holds(e));
 }

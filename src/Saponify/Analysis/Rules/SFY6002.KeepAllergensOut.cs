@@ -13,8 +13,8 @@ internal sealed class KeepAllergensOut() : FormulaRule(new("SFY6002", "KeepAller
     {
         foreach (Ingredient ingredient in Ingredient.All(context.Facts))
         {
-            if (Exclusions.ByAllergen(context.Setup, ingredient))
-                context.Report("Allergen", ingredient.Path, [Arg.Of("material", ingredient.Name), Arg.Of("allergen", ingredient.Allergen!)], [ingredient.Without]);
+            if (Exclusions.ByAllergen(context.Setup, ingredient) is { } allergen)
+                context.Report("Allergen", ingredient.Path, [Arg.Of("material", ingredient.Name), Arg.Of("allergen", allergen)], [ingredient.Without]);
         }
     }
 }

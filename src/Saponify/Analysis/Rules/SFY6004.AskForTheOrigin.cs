@@ -19,7 +19,7 @@ internal sealed class AskForTheOrigin() : FormulaRule(new("SFY6004", "AskForTheO
         {
             if (ingredient.IsOfEitherOrigin)
                 context.Report("Either", ingredient.Path, [Arg.Of("material", ingredient.Name)]);
-            else if (ingredient.Origin is null)
+            else if (ingredient is { Origin: null, IsAnimal: false })
                 context.Report("NotStated", ingredient.Path, [Arg.Of("material", ingredient.Name)]);
         }
     }

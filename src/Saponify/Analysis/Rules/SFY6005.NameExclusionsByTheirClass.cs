@@ -24,7 +24,7 @@ internal sealed class NameExclusionsByTheirClass() : FormulaRule(new("SFY6005", 
             string word = context.Setup.Excluded[i];
             foreach ((string meant, string classes) in s_words)
             {
-                if (Ingredient.Same(meant, word) && !Ingredient.All(context.Facts).Any(m => m.HasName(word)))
+                if (Ingredient.Same(meant, word) && !Ingredient.All(context.Facts).Any(m => m.HasName(word) || m.Holds(word)))
                     context.Report("NoClass", FormulaPath.Setup.Member("excluded").Item(i, word.Trim()), [Arg.Of("word", word.Trim()), Arg.Of("classes", classes)]);
             }
         }
