@@ -2,6 +2,7 @@ using System.Text;
 using System.Xml.Linq;
 using FsCheck;
 using FsCheck.Fluent;
+using Saponify.Analysis;
 using Saponify.Tests.Support;
 
 namespace Saponify.Tests.Html;
@@ -31,6 +32,15 @@ public class HtmlTests
 
     [Fact]
     public void Report_IsTheApprovedOne() => Golden.Matches(FormulaAnalyzer.Default.Analyze(Faulty, new() { Scale = s_scale }).ToHtml(), "html", "report.html");
+
+    [Fact]
+    public void CleanReport_SaysThatItIs()
+    {
+        XElement html = XElement.Parse(FormulaAnalyzer.Default.With(AnalyzerConfig.Of(Preset.Off)).Analyze(Example("market-day-bar")).ToHtml());
+        Assert.Contains("Safe to weigh: no rule reports an error.", html.Value, StringComparison.Ordinal);
+        Assert.EndsWith("Nothing found.", html.Value.TrimEnd(), StringComparison.Ordinal);
+        Assert.Empty(html.Descendants("th"));
+    }
 
     [Fact]
     public void Scores_AreTheApprovedOnes() => Golden.Matches(Example("market-day-bar").Scores().ToHtml(), "html", "scores.html");
