@@ -26,6 +26,10 @@ public partial class RuleLimitTests
             Assert.Equal(["SFY5001"], SpeaksWith(other, option, 30, formula, "SFY5001"));
     }
 
+    /// <summary>At the limit itself, where 0.07 x 100 is a bit more than 7 in doubles.</summary>
+    [Fact]
+    public void SFY5001_SpeaksAtTheLimitOfTheOtherRule() => Assert.Equal(["SFY5001"], SpeaksWith("SFY5102", "highest", 7, Adding(Dose("fragrance-oil", 7)), "SFY5001"));
+
     [Theory]
     [InlineData("SFY5002", "honey", Stage.LyeLiquid, Stage.Trace)]
     [InlineData("SFY5002", "milk-powder-goat", Stage.LyeLiquid, Stage.Trace)]

@@ -109,7 +109,7 @@ public partial class RuleLimitTests
         Assert.Empty(Find("SFY3103", s_plain, Limit(10)));
     }
 
-    /// <summary>No lye above its freezing point and no water keeps milk at 1 degree, and ten times the milk at 5 degrees does not keep the jug at 6.</summary>
+    /// <summary>No lye of 0 degrees or more and no water keeps milk at 1 degree, and ten times the milk at 5 degrees does not keep the jug at 6.</summary>
     [Fact]
     public void SFY3103_WhereNeitherCoolingNorWaterHelps_AnotherWayIsNamed()
     {

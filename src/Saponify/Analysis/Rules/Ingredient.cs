@@ -10,9 +10,9 @@ internal sealed record Ingredient(FormulaPath Path, string Id, string Name, Valu
     /// <summary>Its own class and that of the fat inside, which is another one in a creamer of milk and nut oil.</summary>
     internal IEnumerable<string> Allergens => new[] { Allergen, Inside?.Allergen }.OfType<string>();
 
-    internal bool HasName(string word) => Same(Id, word) || Same(Name, word) || Aliases.Any(a => Same(a, word));
+    internal bool HasName(string word) => IsNamed(Id, Name, Aliases, word);
 
-    internal bool Holds(string word) => Inside is { } fat && (Same(fat.Id, word) || Same(fat.Name, word) || fat.Aliases.Any(a => Same(a, word)));
+    internal bool Holds(string word) => Inside is { } fat && IsNamed(fat.Id, fat.Name, fat.Aliases, word);
 
     internal static bool Same(string? one, string other) => string.Equals(one, other.Trim(), StringComparison.OrdinalIgnoreCase);
 
@@ -52,6 +52,8 @@ internal sealed record Ingredient(FormulaPath Path, string Id, string Name, Valu
 
     /// <summary>Fatty acids and glycerol are made from plant or animal fat; the tables take them as animal until the supplier says otherwise.</summary>
     private static bool MayBePlant(string id) => id is "glycerin" or "oleic-acid" or "palmitic-acid" or "stearic-acid-50" or "stearic-acid-70" or "stearic-acid-95";
+
+    private static bool IsNamed(string id, string name, ValueList<string> aliases, string word) => Same(id, word) || Same(name, word) || aliases.Any(a => Same(a, word));
 
     private static FixOffer LeaveOut(string name, Func<Formula, Formula> without) => new("Exclusions.LeaveOut", $"Leave out {name}", FixEffect.ChangesProduct, without);
 }

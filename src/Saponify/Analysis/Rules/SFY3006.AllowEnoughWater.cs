@@ -10,7 +10,7 @@ internal sealed class AllowEnoughWater() : FormulaRule(new("SFY3006", "AllowEnou
 {
     internal static readonly RuleOption Highest = new("highest", "%", 40, 25, 60, "Strongest lye over all water that is not remarked on.");
 
-    public override string? WhyNotApplicable(FormulaFacts facts) => !facts.Balance.CanBeWeighed ? "the batch can't be weighed" : GiveTheLyeRoom.IsInsoluble(facts) ? "the jug itself has too little water, which another rule says" : null;
+    public override string? WhyNotApplicable(FormulaFacts facts) => !facts.Balance.CanBeWeighed ? "the batch can't be weighed" : DissolveInEnoughWater.IsShort(facts) ? "the jug itself has too little water, which another rule says" : null;
 
     public override void Analyze(in RuleContext context)
     {

@@ -15,14 +15,9 @@ internal sealed class GiveTheLyeRoom() : FormulaRule(new(Id, "GiveTheLyeRoom", S
 
     internal static readonly RuleOption Least = new("least", "g/g", 1, 0.9, 3, "Least water while dissolving, g per g of pure alkali; common practice above the solubility.");
 
-    /// <summary>True when the jug has less water than the rule on solubility asks for.</summary>
-    internal static bool IsInsoluble(FormulaFacts facts) => !facts.Formula.Alkali.Mix.IsAllSolution && !(facts.Balance.DissolvingWaterGrams >= Soluble(facts) * (1 - 1e-9));
-
     /// <summary>True when the jug has less water than this rule, as it is set, asks for.</summary>
     internal static bool IsTight(in RuleContext context) =>
         !context.Formula.Alkali.Mix.IsAllSolution && !(context.Facts.Balance.DissolvingWaterGrams >= context.OptionOf(Id, Least) * (1 - 1e-9) * context.Facts.Balance.PureAlkaliGrams);
-
-    private static double Soluble(FormulaFacts facts) => facts.Balance.Hydroxide * Solubility.LeastWaterPerMole(facts.Formula.Alkali.Mix);
 
     public override string? WhyNotApplicable(FormulaFacts facts) => facts.Formula.Alkali.Mix.IsAllSolution ? "the alkali is dissolved already" : facts.Balance.CanBeWeighed ? null : "the batch can't be weighed";
 
@@ -30,7 +25,7 @@ internal sealed class GiveTheLyeRoom() : FormulaRule(new(Id, "GiveTheLyeRoom", S
     {
         LyeBalance balance = context.Facts.Balance;
         double water = balance.DissolvingWaterGrams, wanted = context.Option(Least) * balance.PureAlkaliGrams;
-        if (IsInsoluble(context.Facts) || !IsTight(in context))
+        if (DissolveInEnoughWater.IsShort(context.Facts) || !IsTight(in context))
             return;
         double liquid = balance.LyeLiquidGrams * ((wanted / water * 1.01) + 0.001);
         FixOffer[] fixes = liquid <= Guard.LargestGrams / 2 && LyeFixes.WithLyeLiquid(context.Formula, liquid) is { } plan

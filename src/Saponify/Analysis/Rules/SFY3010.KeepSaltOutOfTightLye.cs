@@ -10,7 +10,7 @@ internal sealed class KeepSaltOutOfTightLye() : FormulaRule(new("SFY3010", "Keep
 {
     internal static readonly RuleOption Least = new("least", "g/g", 1.4, 1, 4, "Least water while dissolving, g per g of pure alkali, with salt in the jug.");
 
-    public override string? WhyNotApplicable(FormulaFacts facts) => facts.Balance.PureAlkaliGrams <= 0 ? "there is no alkali" : GiveTheLyeRoom.IsInsoluble(facts) ? "the jug has too little water even without salt, which another rule says" : null;
+    public override string? WhyNotApplicable(FormulaFacts facts) => facts.Balance.PureAlkaliGrams <= 0 ? "there is no alkali" : DissolveInEnoughWater.IsShort(facts) ? "the jug has too little water even without salt, which another rule says" : null;
 
     public override void Analyze(in RuleContext context)
     {

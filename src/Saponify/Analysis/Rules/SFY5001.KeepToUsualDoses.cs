@@ -20,11 +20,11 @@ internal sealed class KeepToUsualDoses() : FormulaRule(new("SFY5001", "KeepToUsu
     /// <summary>Kinds of which another rule, as it is set, speaks already.</summary>
     private static bool IsSaidElsewhere(in RuleContext context, Additive additive) => additive.Kind switch
     {
-        AdditiveKind.Fragrance => Doses.Scent(context.Facts) * 100 > context.OptionOf("SFY5102", LimitScent.Highest),
+        AdditiveKind.Fragrance => Doses.Scent(context.Facts) * 100 > context.OptionOf("SFY5102", LimitScent.Highest) * (1 + 1e-9),
         AdditiveKind.Acid => context.Facts.Balance.AcidHydroxide > context.Facts.Balance.Hydroxide,
         AdditiveKind.Sugar or AdditiveKind.MilkSolids => context.Facts.SugarOfFats.Percent > context.OptionOf("SFY3003", WatchTheSugar.Highest),
         AdditiveKind.Salt => Doses.IsCommonSalt(additive),
-        _ => Doses.IsSolid(additive) && Doses.Solids(context.Facts) * 100 > context.OptionOf("SFY5010", LimitSolids.Highest),
+        _ => Doses.IsSolid(additive) && Doses.Solids(context.Facts) * 100 > context.OptionOf("SFY5010", LimitSolids.Highest) * (1 + 1e-9),
     };
 
     public override void Analyze(in RuleContext context)
